@@ -1,0 +1,91 @@
+"""What food is made of, by mass."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Constituents:
+    """Masses that add up to the whole.
+
+    For an ingredient the numbers are mass fractions [kg/kg] and add up to one; for a mix they
+    are masses [kg] and add up to its mass. Carbohydrate is held in parts: the named sugars,
+    `unsplit_sugars` where the source gives only their total, polyols, starch, fibre, organic
+    acids, and `other_carbohydrate` for the rest.
+    """
+
+    water: float = 0.0
+    protein: float = 0.0
+    cocoa_butter: float = 0.0
+    milk_fat: float = 0.0
+    other_fat: float = 0.0
+    sucrose: float = 0.0
+    glucose: float = 0.0
+    fructose: float = 0.0
+    lactose: float = 0.0
+    maltose: float = 0.0
+    galactose: float = 0.0
+    trehalose: float = 0.0
+    unsplit_sugars: float = 0.0
+    polyols: float = 0.0
+    starch: float = 0.0
+    fibre: float = 0.0
+    other_carbohydrate: float = 0.0
+    organic_acids: float = 0.0
+    alcohol: float = 0.0
+    ash: float = 0.0
+
+    def __add__(self, other: Constituents) -> Constituents:
+        return Constituents(**{n: getattr(self, n) + getattr(other, n) for n in NAMES})
+
+    def __sub__(self, other: Constituents) -> Constituents:
+        return Constituents(**{n: getattr(self, n) - getattr(other, n) for n in NAMES})
+
+    def __mul__(self, factor: float) -> Constituents:
+        return Constituents(**{n: getattr(self, n) * factor for n in NAMES})
+
+    @property
+    def total(self) -> float:
+        """Sum of all constituents."""
+        return sum(getattr(self, n) for n in NAMES)
+
+    @property
+    def fat(self) -> float:
+        """Cocoa butter, milk fat and other fat together."""
+        return self.cocoa_butter + self.milk_fat + self.other_fat
+
+    @property
+    def sugars(self) -> float:
+        """All mono- and disaccharides, named or not."""
+        return sum(getattr(self, n) for n in SUGARS)
+
+    @property
+    def carbohydrate(self) -> float:
+        """Carbohydrate by difference as food tables give it: with fibre and organic acids."""
+        return (
+            self.sugars
+            + self.polyols
+            + self.starch
+            + self.fibre
+            + self.other_carbohydrate
+            + self.organic_acids
+        )
+
+    @property
+    def dry_solids(self) -> float:
+        """Everything but water and alcohol."""
+        return self.total - self.water - self.alcohol
+
+
+SUGARS = (
+    "sucrose",
+    "glucose",
+    "fructose",
+    "lactose",
+    "maltose",
+    "galactose",
+    "trehalose",
+    "unsplit_sugars",
+)
+NAMES = tuple(field.name for field in fields(Constituents))
