@@ -1,0 +1,7 @@
+"""Sources of the room `shapes`."""
+
+from __future__ import annotations
+
+from entremetry.sources.source import Source
+
+ENTRIES: tuple[Source, ...] = ()
