@@ -29,7 +29,11 @@ class IngredientAmount:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ComponentBatch:
-    """One component, for the whole batch unless said otherwise. SI units."""
+    """One component, for the whole batch unless said otherwise. SI units.
+
+    `mass` is what to make (all that is weighed), `ready_mass` what is there for the mould,
+    `per_piece` what one piece holds; `method` the steps as sentences with this batch's numbers.
+    """
 
     id: str
     name: str
@@ -43,9 +47,11 @@ class ComponentBatch:
     loss_fraction: float
     changes: tuple[Change, ...]
     lines: tuple[IngredientAmount, ...]
+    method: tuple[str, ...]
     constituents: Constituents
     brix: float
-    limited_by: str = ""
+    time: float
+    hands_on: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -175,15 +181,20 @@ class BatchSheet:
     id: str
     name: str
     about: str
+    author: str
     pieces: int
     serves: int
     mould: MouldUse
     components: tuple[ComponentBatch, ...]
     fill_steps: tuple[FillStep, ...]
+    assembly: tuple[str, ...]
     walls: tuple[Wall, ...]
     cut_outs: tuple[CutOuts, ...]
     shopping: tuple[Purchase, ...]
     section: Section
+    piece_mass: Figure
+    time: float
+    hands_on: float
     assumptions: tuple[str, ...]
     cautions: tuple[str, ...]
     slips: tuple[Slip, ...]
