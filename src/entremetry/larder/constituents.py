@@ -48,7 +48,7 @@ class Constituents:
     @property
     def total(self) -> float:
         """Sum of all constituents."""
-        return sum(getattr(self, n) for n in NAMES)
+        return float(sum(getattr(self, n) for n in NAMES))
 
     @property
     def fat(self) -> float:
@@ -58,7 +58,7 @@ class Constituents:
     @property
     def sugars(self) -> float:
         """All mono- and disaccharides, named or not."""
-        return sum(getattr(self, n) for n in SUGARS)
+        return float(sum(getattr(self, n) for n in SUGARS))
 
     @property
     def carbohydrate(self) -> float:
