@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import isfinite
 
-from entremetry.larder.constituents import Constituents
+from entremetry.errors import BalanceError
+from entremetry.larder.constituents import NAMES, Constituents
+
+ROUNDING = 1e-12  # kg; what floating point may leave below nothing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -14,7 +18,32 @@ class Mix:
     constituents: Constituents
     gas: float = 0.0
 
+    def __post_init__(self) -> None:
+        """Refuse less than nothing of a constituent or of gas."""
+        for name in NAMES:
+            amount = getattr(self.constituents, name)
+            if not isfinite(amount) or amount < -ROUNDING:
+                raise BalanceError(
+                    f"a mix cannot hold {amount * 1000:.4g} g of {name.replace('_', ' ')}: "
+                    "more is taken out than is in it"
+                )
+        if not isfinite(self.gas) or self.gas < 0.0:
+            raise BalanceError(f"a mix cannot hold {self.gas * 1e6:.4g} ml of gas")
+
     @property
     def mass(self) -> float:
         """Total mass. [kg]"""
         return self.constituents.total
+
+
+EMPTY = Mix(constituents=Constituents())
+
+
+def mixed(*mixes: Mix) -> Mix:
+    """All mixes put together; nothing is lost, gas included (see `fold` for what folding costs)."""
+    together = EMPTY
+    for mix in mixes:
+        together = Mix(
+            constituents=together.constituents + mix.constituents, gas=together.gas + mix.gas
+        )
+    return together
