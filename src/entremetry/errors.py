@@ -10,6 +10,7 @@
     ├── FitError           parts that do not fit into one another            exit 2
     ├── BalanceError       a mass that cannot be lost, kept or reached       exit 2
     └── StoreError         something cannot be read, kept or written         exit 2
+        └── Conflict       it was changed meanwhile by someone else          exit 2
 """
 
 from __future__ import annotations
@@ -94,6 +95,18 @@ class BalanceError(EntremetryError):
 
 class StoreError(EntremetryError):
     """Something that cannot be read, kept or written."""
+
+
+class Conflict(StoreError):
+    """A newer revision exists than the one an edit started from; nothing was written."""
+
+    def __init__(self, name: str, *, started_from: int, newest: int) -> None:
+        self.started_from = started_from
+        self.newest = newest
+        super().__init__(
+            f"'{name}' was changed meanwhile: this edit started from revision {started_from}, "
+            f"the newest is {newest}; nothing was written, compare the two and save again"
+        )
 
 
 def nearest_names(name: str, known: Iterable[str], count: int = 3) -> tuple[str, ...]:
