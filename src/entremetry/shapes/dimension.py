@@ -1,0 +1,52 @@
+"""Dimensions of shapes, checked before anything is computed from them."""
+
+from __future__ import annotations
+
+import math
+
+from entremetry.errors import OutsideRange
+
+GREATEST = 10.0
+"""Longest dimension accepted; no mould is larger, a slip of the unit is. [m]"""
+
+CHORD_ERROR = 2e-5
+"""Greatest distance of a drawn outline from the curve it stands for. [m]"""
+
+
+def millimetres(length: float) -> str:
+    """Write a length the way makers read it."""
+    return f"{length * 1000:.6g} mm"
+
+
+def refuse(name: str, found: float, accepted: str) -> OutsideRange:
+    """Return the error for a dimension that cannot be."""
+    return OutsideRange(f"{name}: found {millimetres(found)}; accepted: {accepted}")
+
+
+def require_length(name: str, value: float) -> None:
+    """Raise OutsideRange unless a length is finite, above zero and at most 10 m."""
+    if not 0.0 < value <= GREATEST:
+        raise refuse(name, value, f"more than 0 mm, at most {millimetres(GREATEST)}")
+
+
+def require_between(name: str, value: float, low: float, high: float, reason: str) -> None:
+    """Raise OutsideRange unless a length lies in a closed interval, with the reason."""
+    slack = 1e-12 * max(abs(low), abs(high))
+    if not low - slack <= value <= high + slack:
+        raise refuse(name, value, f"{millimetres(low)} to {millimetres(high)}, {reason}")
+
+
+def require_factor(factor: float) -> None:
+    """Raise OutsideRange unless a scaling factor is finite and above zero."""
+    if not (factor > 0.0 and math.isfinite(factor)):
+        raise OutsideRange(f"scaling factor: found {factor:g}; accepted: a number above 0")
+
+
+def inside_height(level: float, height: float) -> float:
+    """Return a level, held between the closed end and the rim.
+
+    Raises OutsideRange if it is not a number.
+    """
+    if math.isnan(level):
+        raise OutsideRange("level: found not a number; accepted: a length")
+    return min(max(level, 0.0), height)
