@@ -24,7 +24,9 @@ class Made:
     """One batch of a formula taken through its method, at the scale the formula is written.
 
     `mass_in` is all that was weighed (formula lines and water taken up in soaking), `mix` what
-    is ready for the mould; `mix.mass == mass_in + sum(change.mass for losses)` to 1e-9.
+    is ready for the mould; `mix.mass == mass_in + sum(change.mass for losses)` to 1e-12.
+    `raw_density` is that of a dough before the oven, else the same as `density`. `assumptions`
+    are sentences for the reader: what the method does not state and was taken for granted.
     """
 
     mass_in: float
@@ -33,6 +35,7 @@ class Made:
     raw_density: Figure
     changes: tuple[Change, ...]
     soaking_water: tuple[tuple[str, float], ...] = ()
+    assumptions: tuple[str, ...] = ()
 
     @property
     def loss(self) -> float:

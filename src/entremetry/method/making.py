@@ -1,0 +1,143 @@
+"""A formula taken through its method: what comes out, and where the rest went."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from entremetry.errors import BalanceError
+from entremetry.formula.mix import Mix, mixed
+from entremetry.formula.scaling import scaled
+from entremetry.method.bowl import Bowl
+from entremetry.method.effect import effect, left_behind, lose
+from entremetry.method.ledger import Ledger
+from entremetry.method.made import Made
+from entremetry.method.made_density import (
+    baked_density,
+    measured_density,
+    mix_density,
+    with_density,
+)
+from entremetry.method.portion import Portion
+from entremetry.method.route import Stop, route
+from entremetry.method.step import AnyStep
+from entremetry.sources.figure import Figure
+
+USUAL_LOSS = 0.05  # bowl and bag keep 5 to 8 %: common_practice
+STICKY = ("mousse", "insert", "glaze", "soak")  # kinds for which that loss is assumed
+STAYS = "left in bowl and bag"
+
+
+def make(
+    lines: Mapping[str, Portion],
+    steps: Sequence[AnyStep],
+    *,
+    component_name: str,
+    kind: str = "",
+    density: float | None = None,
+) -> Made:
+    """Follow a method step by step and keep the books.
+
+    `component_name` is used in refusals. `kind` decides whether the usual loss in bowl and bag
+    is assumed where the method states none. `density` [kg/m3] is the author's own measurement of
+    the finished component.
+
+    Raises
+    ------
+    DocumentError
+        With every name that is unknown, used twice or never joined.
+    BalanceError
+        If a step takes more than there is; the message names component and step.
+    """
+    ledger = Ledger()
+    bowl, raw = _follow(lines, steps, component_name, ledger)
+    mix = _after_usual_loss(bowl, steps, kind, ledger).mix
+    if not mix.mass > 0.0:
+        raise BalanceError(f"{component_name}: nothing is left of it; give its formula masses")
+    figure = _density(mix, raw, density, ledger)
+    return Made(
+        mass_in=sum(line.mass for line in lines.values()) + sum(ledger.soaking_water.values()),
+        mix=mix if density is None else with_density(mix, density),
+        density=figure,
+        raw_density=mix_density(raw, dough=True) if raw else figure,
+        changes=tuple(ledger.changes),
+        soaking_water=tuple(ledger.soaking_water.items()),
+        assumptions=tuple(ledger.assumptions),
+    )
+
+
+def scaled_made(made: Made, factor: float) -> Made:
+    """What the same method makes of `factor` times the formula."""
+    return replace(
+        made,
+        mass_in=made.mass_in * factor,
+        mix=scaled(made.mix, factor),
+        changes=tuple(replace(change, mass=change.mass * factor) for change in made.changes),
+        soaking_water=tuple((name, water * factor) for name, water in made.soaking_water),
+    )
+
+
+def _follow(
+    lines: Mapping[str, Portion], steps: Sequence[AnyStep], name: str, ledger: Ledger
+) -> tuple[Bowl, Mix | None]:
+    """Bowl at the end, and the dough as it went into the oven."""
+    way = route(tuple(lines), steps, component=name)
+    if not steps:
+        return _filled(Stop(bowl=way.last_bowl, lines=tuple(lines)), {}, lines), None
+    bowls: dict[str, Bowl] = {}
+    raw = None
+    for index, (step, stop) in enumerate(zip(steps, way.stops, strict=True)):
+        ledger.step = step.id or f"step {index + 1}, {step.step}"
+        bowl = _filled(stop, bowls, lines)
+        raw = bowl.mix if raw is None and step.step == "bake" else raw
+        bowls[stop.bowl] = _done(step, bowl, lines, name, ledger)
+    return bowls[way.last_bowl], raw
+
+
+def _filled(stop: Stop, bowls: dict[str, Bowl], lines: Mapping[str, Portion]) -> Bowl:
+    """Bowl with everything in it that enters now; the bowls poured in are gone afterwards."""
+    joined = [bowls.pop(name) for name in (stop.bowl, *stop.bowls) if name in bowls]
+    entering = [Mix(constituents=lines[n].constituents, gas=lines[n].gas) for n in stop.lines]
+    still_there = dict.fromkeys(stop.lines, 1.0)
+    for bowl in joined:
+        still_there.update(bowl.still_there)
+    return Bowl(mix=mixed(*(bowl.mix for bowl in joined), *entering), still_there=still_there)
+
+
+def _done(
+    step: AnyStep, bowl: Bowl, lines: Mapping[str, Portion], name: str, ledger: Ledger
+) -> Bowl:
+    try:
+        return left_behind(step, effect(step, bowl, lines, ledger), ledger)
+    except BalanceError as error:
+        raise BalanceError(f"{name}, {ledger.step}: {error}") from error
+
+
+def _after_usual_loss(bowl: Bowl, steps: Sequence[AnyStep], kind: str, ledger: Ledger) -> Bowl:
+    ledger.step = ""
+    if kind not in STICKY or any(step.left_behind is not None for step in steps):
+        return bowl
+    text = (
+        f"{USUAL_LOSS * 100:g} % stays in bowl and bag (common practice: 5 to 8 %, no source); "
+        "state left_behind to be exact"
+    )
+    ledger.assume(text, "common_practice")
+    ledger.step = steps[-1].id or f"step {len(steps)}, {steps[-1].step}" if steps else "filling"
+    because = f"{USUAL_LOSS * 100:g} % of what is ready, an assumption"
+    return lose(
+        bowl, USUAL_LOSS * bowl.mix.mass, STAYS, ledger, because=because, source="common_practice"
+    )
+
+
+def _density(mix: Mix, raw: Mix | None, stated: float | None, ledger: Ledger) -> Figure:
+    if stated is not None:
+        return measured_density(stated)
+    sources = tuple(key for key in ledger.sources if key != "common_practice")
+    if raw is None:
+        return mix_density(mix, sources=sources)
+    ledger.step = ""
+    ledger.assume(
+        "what is baked is taken to keep the volume it had before the oven, which can be wrong by "
+        "half; weigh a piece, divide by its volume and state the density"
+    )
+    return baked_density(mix, sources=sources)

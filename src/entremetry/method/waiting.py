@@ -1,0 +1,61 @@
+"""Steps in which cold, warmth or time does the work, and the two that end the wait."""
+
+from __future__ import annotations
+
+from typing import Literal, Self
+
+from pydantic import model_validator
+
+from entremetry.method.work import Work
+from entremetry.quantities.fields import Temperature
+
+
+class Until(Work):
+    """A step that ends at a temperature, after a time, or whichever is stated."""
+
+    temperature: Temperature | None = None
+
+    @model_validator(mode="after")
+    def _has_an_end(self) -> Self:
+        if self.temperature is None and self.time is None:
+            raise ValueError("say until when: give temperature, time or both")
+        return self
+
+
+class FreezeUntil(Until):
+    """Freeze until the centre has a temperature."""
+
+    step: Literal["freeze-until"]
+
+
+class ThawUntil(Until):
+    """Thaw until the centre has a temperature."""
+
+    step: Literal["thaw-until"]
+
+
+class GlazeAt(Work):
+    """Pour the glaze at a temperature of its own."""
+
+    step: Literal["glaze-at"]
+    temperature: Temperature
+
+
+class Rest(Work):
+    """Leave alone, so that it rests, sets or ages."""
+
+    step: Literal["rest"]
+    temperature: Temperature | None = None
+
+
+class Hold(Work):
+    """Keep until it is wanted."""
+
+    step: Literal["hold"]
+    temperature: Temperature | None = None
+
+
+class Serve(Work):
+    """Serve."""
+
+    step: Literal["serve"]
