@@ -6,7 +6,8 @@ from typing import NamedTuple
 
 from entremetry.sources.range import Range
 
-RANGE = Range("temperature", 233.15, 423.15, "K", "choi_okos_1986")
+RANGE = Range("temperature", 233.15 - 1e-9, 423.15 + 1e-9, "K", "choi_okos_1986")
+ICE_RANGE = Range("temperature of ice", 233.15 - 1e-9, 273.15, "K", "choi_okos_1986")
 
 
 class ComponentDensity(NamedTuple):
@@ -57,3 +58,34 @@ def component_density(temperature: float) -> ComponentDensity:
         fibre=1311.5 - 0.36589 * t,
         ash=2423.8 - 0.28063 * t,
     )
+
+
+def ice_density(temperature: float) -> float:
+    """Density of ice.
+
+    Parameters
+    ----------
+    temperature : float
+        Temperature. [K]
+
+    Returns
+    -------
+    float
+        Density. [kg/m3]
+
+    Raises
+    ------
+    OutsideRange
+        If the temperature leaves 233.15 to 273.15 K; there is no ice above.
+
+    References
+    ----------
+    choi_okos_1986, ice row.
+
+    Examples
+    --------
+    >>> round(ice_density(253.15), 3)
+    919.504
+    """
+    ICE_RANGE.require(temperature)
+    return 916.89 - 0.13071 * (temperature - 273.15)

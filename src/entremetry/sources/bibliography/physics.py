@@ -2,6 +2,91 @@
 
 from __future__ import annotations
 
-from entremetry.sources.source import Source
+from entremetry.sources.source import Source, Standing
 
-ENTRIES: tuple[Source, ...] = ()
+ENTRIES: tuple[Source, ...] = (
+    Source(
+        key="schwartzberg_1976",
+        text=(
+            "Schwartzberg, H. G. (1976). Effective heat capacities for the freezing and thawing "
+            "of food. Journal of Food Science 41, 152-156."
+        ),
+    ),
+    Source(
+        key="chen_1985",
+        text=(
+            "Chen, C. S. (1985). Thermodynamic analysis of the freezing and thawing of foods: "
+            "enthalpy and apparent specific heat. Journal of Food Science 50, 1158-1162."
+        ),
+    ),
+    Source(
+        key="tchigeov_1979",
+        text=(
+            "Tchigeov, G. (1979). Thermophysical Processes in Food Refrigeration Technology. "
+            "Food Industry, Moscow; as printed in ASHRAE Refrigeration, chapter 19, equation 5."
+        ),
+    ),
+    Source(
+        key="levy_1981",
+        text=(
+            "Levy, F. L. (1981). A modified Maxwell-Eucken equation for calculating the thermal "
+            "conductivity of two-component solutions or mixtures. International Journal of "
+            "Refrigeration 4, 223-225."
+        ),
+    ),
+    Source(
+        key="eucken_1940",
+        text=(
+            "Eucken, A. (1940). Allgemeine Gesetzmässigkeiten für das Wärmeleitvermögen "
+            "verschiedener Stoffarten und Aggregatzustände. Forschung Gebiete Ingenieur 11, 6-20."
+        ),
+    ),
+    Source(
+        key="carson_2005",
+        text=(
+            "Carson, J. K., Lovatt, S. J., Tanner, D. J. and Cleland, A. C. (2005). Thermal "
+            "conductivity bounds for isotropic, porous materials. International Journal of Heat "
+            "and Mass Transfer 48, 2150-2158."
+        ),
+    ),
+    Source(
+        key="carson_2016",
+        text=(
+            "Carson, J. K., Wang, J., North, M. F. and Cleland, D. J. (2016). Effective thermal "
+            "conductivity prediction of foods using composition and temperature data. Journal of "
+            "Food Engineering 175, 65-73."
+        ),
+    ),
+    Source(
+        key="krischer_1978",
+        text=(
+            "Krischer, O. and Kast, W. (1978). Die wissenschaftlichen Grundlagen der "
+            "Trocknungstechnik, 3rd ed. Springer, Berlin: vapour diffusion in moist pores. "
+            "From memory."
+        ),
+        standing=Standing.FROM_MEMORY,
+    ),
+    Source(
+        key="beckett_2009",
+        text=(
+            "Beckett, S. T. (ed.) (2009). Industrial Chocolate Manufacture and Use, 4th ed. "
+            "Wiley-Blackwell: useful physical constants."
+        ),
+    ),
+    Source(
+        key="wmo_8",
+        text=(
+            "World Meteorological Organization. Guide to Instruments and Methods of Observation, "
+            "WMO-No. 8, annex 4.B: formulas for the computation of measures of humidity."
+        ),
+    ),
+    Source(
+        key="incropera_2007",
+        text=(
+            "Incropera, F. P., DeWitt, D. P., Bergman, T. L. and Lavine, A. S. (2007). "
+            "Fundamentals of Heat and Mass Transfer, 6th ed. Wiley: table A.4, air at one "
+            "atmosphere. From memory."
+        ),
+        standing=Standing.FROM_MEMORY,
+    ),
+)
