@@ -14,6 +14,7 @@ _TERM = re.compile(rf"({NUMBER_PATTERN})\s*([^0-9+]*)")
 _NEGATIVE = re.compile(r"[-−–]\s*[0-9.]")
 _RANGE = re.compile(rf"{NUMBER_PATTERN}\s*(?:[^\W\d_]{{1,6}}\s*)?(?:-|–|—|\bto\b|\bor\b)\s*[0-9.]")
 _NAMED = re.compile(r"[-+]?\.?(?:nan|inf|infinity|∞)\b.*", re.IGNORECASE)
+_NO_TEXT: dict[type, str] = {dict: "a mapping", list: "a list", type(None): "nothing"}
 _SUPERSCRIPT = {"2": "²", "3": "³"}
 
 
@@ -27,8 +28,10 @@ class Term:
 
 def tidy(text: object, accepted: str) -> str:
     """Return the text with single spaces and raised powers; refuse what is no text."""
+    if isinstance(text, int | float) and not isinstance(text, bool):
+        raise QuantityError(f"{text} without a unit", f"{accepted}; say the unit")
     if not isinstance(text, str):
-        raise QuantityError(f"{text!r} without a unit", f"{accepted}; say the unit")
+        raise QuantityError(_NO_TEXT.get(type(text), "no text"), accepted)
     if len(text) > MOST_CHARACTERS:
         raise QuantityError(f"a text of {len(text)} characters", accepted)
     spaced = " ".join(text.split())

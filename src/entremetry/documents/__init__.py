@@ -1,0 +1,16 @@
+"""Documents: YAML text into checked models, and edits that keep a person's text."""
+
+from entremetry.documents.reading import read_tree
+from entremetry.documents.tree import Path, Tree, field_text
+from entremetry.documents.validating import validate
+from entremetry.documents.versions import Migration, at_current_version
+
+__all__ = [
+    "Migration",
+    "Path",
+    "Tree",
+    "at_current_version",
+    "field_text",
+    "read_tree",
+    "validate",
+]

@@ -1,0 +1,50 @@
+"""A document as plain data, with the line on which each part stands."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+Path = tuple[str | int, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tree:
+    """Plain data (mappings, lists, texts, numbers, truths, nothing) and its lines from 1."""
+
+    data: dict[str, Any]
+    lines: Mapping[Path, int]
+
+    def line(self, path: Path) -> int | None:
+        """Line of the part at `path`, or of the nearest part around it that is there."""
+        for length in range(len(path), -1, -1):
+            if path[:length] in self.lines:
+                return self.lines[path[:length]]
+        return None
+
+
+def field_text(path: Path) -> str:
+    """Write a path as people read it; items are counted from 1: placement[2].height."""
+    text = ""
+    for part in path:
+        if isinstance(part, int):
+            text += f"[{part + 1}]"
+        else:
+            text += f".{part}" if text else part
+    return text
+
+
+def shown(value: object, longest: int = 60) -> str:
+    """Write a found value shortly, as it stands in the document."""
+    if isinstance(value, dict):
+        return f"a mapping of {len(value)}"
+    if isinstance(value, list):
+        return f"a list of {len(value)}"
+    if value is None:
+        return "nothing"
+    if isinstance(value, bool):
+        return str(value).lower()
+    text = " ".join(str(value).split())
+    short = text if len(text) <= longest else text[: longest - 1] + "…"
+    return f"'{short}'" if isinstance(value, str) else short
