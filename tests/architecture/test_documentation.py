@@ -1,0 +1,113 @@
+"""Every page is reachable, every link leads somewhere, every example runs."""
+
+from __future__ import annotations
+
+import doctest
+import os
+import re
+import shlex
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+DOCS = ROOT / "docs"
+TOCTREE = re.compile(r"^```\{toctree\}\n(.*?)^```", re.DOTALL | re.MULTILINE)
+FENCE = re.compile(r"^```(\S[^\n]*)\n(.*?)^```", re.DOTALL | re.MULTILINE)
+LINK = re.compile(r"\]\((?!https?:|#|mailto:)([^)#\s]+)")
+CAPTION = re.compile(r"^:caption: (\S+)\n+", re.MULTILINE)
+PAGES = sorted(
+    path
+    for path in [*ROOT.glob("*.md"), *DOCS.rglob("*.md")]
+    if not {"_build", "vocabulary.d"} & set(path.parts)
+)
+NAMES = [str(path.relative_to(ROOT)) for path in PAGES]
+
+
+def blocks(path: Path) -> list[tuple[str, str]]:
+    """Language and text of every fenced block of a page, in order."""
+    return FENCE.findall(path.read_text(encoding="utf-8"))
+
+
+def reachable(page: Path) -> set[Path]:
+    """A page and all pages that its tables of contents lead to."""
+    found = {page}
+    for listing in TOCTREE.findall(page.read_text(encoding="utf-8")):
+        names = [line for line in listing.splitlines() if line and not line.startswith(":")]
+        for name in names:
+            for path in page.parent.glob(f"{name}.md"):
+                found |= reachable(path)
+    return found
+
+
+def test_every_page_is_reachable_from_the_index() -> None:
+    of_the_documentation = {path for path in PAGES if DOCS in path.parents}
+    assert of_the_documentation == reachable(DOCS / "index.md")
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_link_leads_to_a_file(name: str) -> None:
+    page = ROOT / name
+    targets = LINK.findall(page.read_text(encoding="utf-8"))
+    assert [target for target in targets if not (page.parent / target).exists()] == []
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_no_page_needs_a_formula_renderer(name: str) -> None:
+    text = (ROOT / name).read_text(encoding="utf-8")
+    assert "$$" not in text and "{math}" not in text
+
+
+@pytest.mark.parametrize("name", [n for n in NAMES if "```python" in (ROOT / n).read_text("utf-8")])
+def test_every_python_example_runs(name: str) -> None:
+    names: dict[str, object] = {}
+    for language, text in blocks(ROOT / name):
+        if language == "python" and ">>>" in text:
+            test = doctest.DocTestParser().get_doctest(text, names, name, name, 0)
+            assert doctest.DocTestRunner().run(test, clear_globs=False).failed == 0
+            names = test.globs
+        elif language == "python":
+            exec(compile(text, name, "exec"), names)
+
+
+def with_commands(name: str) -> bool:
+    """Tell whether a page shows commands of ours in a terminal."""
+    shown = [text for language, text in blocks(ROOT / name) if language == "console"]
+    return any("$ entremetry" in text for text in shown)
+
+
+@pytest.mark.parametrize("name", [n for n in NAMES if with_commands(n)])
+def test_every_command_shown_works(name: str, tmp_path: Path) -> None:
+    """Captioned files of the page are written down, then its commands run in order."""
+    for language, text in blocks(ROOT / name):
+        if caption := CAPTION.search(text):
+            (tmp_path / caption.group(1)).write_text(CAPTION.sub("", text), encoding="utf-8")
+        if language == "console":
+            run_all(text, tmp_path)
+
+
+def run_all(text: str, folder: Path) -> None:
+    """Run each of our commands in a terminal block; what is printed must be what is shown."""
+    for part in re.split(r"^\$ ", text, flags=re.MULTILINE)[1:]:
+        command, _, shown = part.partition("\n")
+        if command.startswith("entremetry") and "serve" not in command:
+            printed = output_of(command, folder)
+            assert all(line.strip() in printed for line in shown.splitlines()), printed
+
+
+def output_of(command: str, folder: Path) -> str:
+    """What a command prints, once it has ended well."""
+    program = Path(sys.executable).parent / "entremetry"
+    environment = {**os.environ, "ENTREMETRY_HOME": str(folder / "home"), "COLUMNS": "100"}
+    done = subprocess.run(
+        [str(program), *shlex.split(command)[1:]],
+        cwd=folder,
+        env=environment,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 0, f"{command}\n{done.stdout}{done.stderr}"
+    return done.stdout + done.stderr
