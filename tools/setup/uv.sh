@@ -24,7 +24,8 @@ add_venv_module() {
   command -v apt-get >/dev/null || return 1
   number=$("$python" -c 'import sys; print("%d.%d" % sys.version_info[:2])')
   echo "Python's venv module is missing; installing python$number-venv with apt-get." >&2
-  as_root apt-get update -qq >&2 && as_root apt-get install -y -qq "python$number-venv" >&2
+  as_root apt-get update -qq >&2 &&
+    as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq "python$number-venv" >&2
 }
 
 mkdir -p .make
