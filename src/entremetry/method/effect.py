@@ -89,7 +89,7 @@ def _soak(step: Soak, bowl: Bowl, portions: Mapping[str, Portion], ledger: Ledge
 def _soaking_water(step: Soak, soaked: Mapping[str, Portion], dry: float, ledger: Ledger) -> float:
     if step.water is not None:
         return step.water
-    if soaked and all("gelatine" in portion.tags for portion in soaked.values()):
+    if soaked and all(portion.is_gelatine for portion in soaked.values()):
         water = SOAKING_FACTOR * dry
         ledger.assume(
             f"the gelatine takes up {SOAKING_FACTOR:g} times its mass, {water * 1000:.3g} g of "

@@ -26,6 +26,11 @@ class Portion:
         """Mass of the line. [kg]"""
         return self.constituents.total
 
+    @property
+    def is_gelatine(self) -> bool:
+        """Whether it sets and comes from an animal, which among setting agents gelatine does."""
+        return "gelatine" in self.tags or {"gelling", "animal"} <= self.tags
+
     def scaled(self, factor: float) -> Portion:
         """Portion for a batch `factor` times as large."""
         return Portion(
