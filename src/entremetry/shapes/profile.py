@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from entremetry.shapes.piece import Piece
-from entremetry.shapes.solid import Floats
+from entremetry.shapes.solid import Flags, Floats
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +69,7 @@ class Profile:
             nearest = np.minimum(nearest, beside)
         return np.where(self._holds(u, z), nearest, -nearest)
 
-    def _holds(self, u: Floats, z: Floats) -> Floats:
+    def _holds(self, u: Floats, z: Floats) -> Flags:
         """Tell which points lie inside, by counting the wall to their right."""
         level = np.minimum(z, self.height)
         inside = np.zeros(np.broadcast(u, z).shape, dtype=bool)

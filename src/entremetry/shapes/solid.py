@@ -8,6 +8,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 Floats: TypeAlias = NDArray[np.float64]
+Flags: TypeAlias = NDArray[np.bool_]
+Wholes: TypeAlias = NDArray[np.int_]
 
 
 class Solid(Protocol):
