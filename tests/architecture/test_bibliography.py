@@ -96,3 +96,8 @@ def test_two_sources_with_one_key_are_refused() -> None:
     twice = Source(key="a_1", text="Somebody, 1", standing=Standing.PUBLISHED)
     with pytest.raises(ValueError, match="a_1"):
         joined([twice, twice])
+
+
+def test_every_published_table_is_named_by_its_source() -> None:
+    tables = [path.stem for path in (TEST_TREE / "published").glob("*.csv")]
+    assert [name for name in tables if not name.startswith(tuple(BIBLIOGRAPHY))] == []
