@@ -16,12 +16,14 @@ ASIDE = ("soak", "weigh")  # steps at which the lines that no step names do not 
 class Stop:
     """What enters at one step: into which bowl, which lines, which other bowls.
 
-    `adds` tells that the bowl holds something before anything enters.
+    `soaked` are lines that stand in the bowl since they were soaked and meet the rest now; `adds`
+    tells that the bowl holds something else before anything enters.
     """
 
     bowl: str
     lines: tuple[str, ...] = ()
     bowls: tuple[str, ...] = ()
+    soaked: tuple[str, ...] = ()
     adds: bool = False
 
 
@@ -42,6 +44,7 @@ class _Survey:
     component: str
     used: set[str] = field(default_factory=set)
     holds: dict[str, set[str]] = field(default_factory=dict)
+    soaked: dict[str, tuple[str, ...]] = field(default_factory=dict)
     removed: set[str] = field(default_factory=set)
     faults: list[Fault] = field(default_factory=list)
 
@@ -111,7 +114,7 @@ def _first_stop(survey: _Survey, bowls: Sequence[str]) -> int:
 
 
 def _stop(survey: _Survey, index: int, step: AnyStep, bowl: str, extra: Sequence[str]) -> Stop:
-    adds = bool(survey.holds.get(bowl))
+    filled = bool(survey.holds.get(bowl))
     lines, bowls = list(extra), []
     for name in step.what:
         if name in survey.lines and name not in survey.used and name not in lines:
@@ -125,7 +128,12 @@ def _stop(survey: _Survey, index: int, step: AnyStep, bowl: str, extra: Sequence
     survey.holds.setdefault(bowl, set()).update(lines)
     _require_contents(survey, index, step, bowl)
     _remove(survey, index, step, bowl)
-    return Stop(bowl=bowl, lines=tuple(lines), bowls=tuple(bowls), adds=adds)
+    soaked = survey.soaked.pop(bowl, ())
+    if step.step == "soak" and (soaked or not filled):
+        survey.soaked[bowl] = (*soaked, *lines)
+        soaked = ()
+    adds = filled and not soaked
+    return Stop(bowl=bowl, lines=tuple(lines), bowls=tuple(bowls), soaked=soaked, adds=adds)
 
 
 def _refuse(survey: _Survey, index: int, name: str, bowl: str) -> None:
