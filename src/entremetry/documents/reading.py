@@ -53,7 +53,7 @@ def _events(text: str, file: str) -> Iterator[yaml.Event]:
     except yaml.MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
         problem = " ".join(filter(None, (error.context, error.problem)))
-        line = mark.line + 1 if mark else None
+        line = min(mark.line, text.rstrip().count("\n")) + 1 if mark else None
         raise _refused(file, line, f"no YAML: {problem}", _MAPPING) from error
     except (yaml.YAMLError, UnicodeError, ValueError) as error:
         raise _refused(file, None, f"no YAML: {error}", _MAPPING) from error

@@ -1,0 +1,174 @@
+"""A mass in household measures: what a hand can measure, and how far it drifts."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from math import log
+
+from entremetry.errors import QuantityError
+from entremetry.quantities.number import mixed_text
+from entremetry.quantities.parsing import parse_mass
+from entremetry.quantities.printing import format_mass
+from entremetry.quantities.spoonfuls import Spoonful, spoonfuls, volume_of
+from entremetry.quantities.unit import Measures
+
+LIMIT = 0.05
+"""Drift that needs no words: the tolerance of household measures themselves."""
+WIDEST = 0.20
+"""Drift beyond which cups and spoons are no help at all, and the scales are asked for."""
+_MOST_COUNTED = 12
+_NEVER_HALVED = ("egg", "yolk", "white", "pinch", "drop", "dash")
+
+
+class Method(StrEnum):
+    """How the household amount is meant to be measured."""
+
+    COUNTED = "counted"
+    SPOONS = "cups and spoons"
+    JUG = "jug"
+    SCALES = "scales"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MeasureWeight:
+    """What one measure weighs: a cup or spoon of a volume [m³], or a counted thing (None)."""
+
+    measure: str
+    volume: float | None
+    mass: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Household:
+    """The words, the mass they mean [kg], and how far that is from the mass asked for."""
+
+    text: str
+    mass: float
+    relative_error: float
+    method: Method
+
+
+def household(
+    mass: float,
+    *,
+    weights: Sequence[MeasureWeight],
+    system: Measures | str,
+    weigh_only: bool = False,
+    density: float | None = None,
+    limit: float = LIMIT,
+) -> Household:
+    """Return the simplest household amount whose drift is within `limit`.
+
+    Where there is none, the nearest one says its drift; where that is wide, or if the
+    ingredient is `weigh_only` (gelatine, pectin, salt), the scales are asked for.
+    """
+    if not mass > 0:
+        raise QuantityError(f"{mass * 1000:g} g", "a mass of more than 0 g")
+    things = _counted(mass, weights, limit)
+    if weigh_only:
+        return _weighed(mass, f"{things.text} (weigh: {{}})" if things else "weigh: {}")
+    measured = [weight for weight in weights if weight.volume is not None]
+    if things:
+        return things
+    if measured:
+        return _spooned(mass, measured, Measures(system), limit)
+    poured = _poured(mass, density, limit) if density else None
+    return poured or _weighed(mass, "weigh: {}")
+
+
+def _weighed(mass: float, words: str) -> Household:
+    """Ask for the scales."""
+    text = format_mass(mass)
+    return _household(mass, parse_mass(text), words.format(text), Method.SCALES)
+
+
+def _household(mass: float, meant: float, text: str, method: Method) -> Household:
+    """Make the result with its drift."""
+    return Household(text=text, mass=meant, relative_error=(meant - mass) / mass, method=method)
+
+
+def _counted(mass: float, weights: Sequence[MeasureWeight], limit: float) -> Household | None:
+    """Return whole or half things within the limit, if there are any."""
+    results = []
+    for weight in weights:
+        number = _number_of_things(mass / weight.mass, weight.measure)
+        if weight.volume is None and 0 < number <= _MOST_COUNTED:
+            text = f"{mixed_text(number)} {_plural(weight.measure, number)}"
+            results.append(_household(mass, number * weight.mass, text, Method.COUNTED))
+    fitting = [each for each in results if abs(each.relative_error) <= limit]
+    return min(fitting, key=lambda each: abs(each.relative_error), default=None)
+
+
+def _number_of_things(number: float, measure: str) -> float:
+    """Round to whole things, or to halves of what can be halved; a half goes up."""
+    steps = 1 if any(word in measure for word in _NEVER_HALVED) else 2
+    return int(number * steps + 0.5) / steps
+
+
+def _plural(measure: str, number: float) -> str:
+    """Write the name of a counted thing for a number of them."""
+    if number <= 1 or not measure[-1].isalpha() or measure.endswith("s"):
+        return measure
+    if measure.endswith("leaf"):
+        return f"{measure[:-1]}ves"
+    return f"{measure}es" if measure.endswith(("ch", "sh", "x")) else f"{measure}s"
+
+
+def _spooned(
+    mass: float, weights: Sequence[MeasureWeight], measures: Measures, limit: float
+) -> Household:
+    """Return the simplest cups and spoons."""
+    weigh = _weigher(weights)
+    cup = volume_of("cup", measures)
+    meant = [(each, _mass_of(each, weigh)) for each in spoonfuls(mass / weigh(cup), measures)]
+    best, its_mass = min(meant, key=lambda pair: _difficulty(mass, pair[0], pair[1], limit))
+    drift = (its_mass - mass) / mass
+    if abs(drift) > WIDEST:
+        return _weighed(mass, "weigh: {}")
+    text = str(best) if abs(drift) <= limit else _with_drift(str(best), drift)
+    return _household(mass, its_mass, text, Method.SPOONS)
+
+
+def _difficulty(
+    mass: float, spoonful: Spoonful, meant: float, limit: float
+) -> tuple[float, float, float]:
+    """Order spoonfuls: within the limit the simplest, outside it the nearest."""
+    drift = abs(meant - mass) / mass
+    return (0.0, spoonful.awkwardness, drift) if drift <= limit else (1.0, drift, 0.0)
+
+
+def _weigher(weights: Sequence[MeasureWeight]) -> Callable[[float], float]:
+    """Return what a volume weighs, from the weight whose volume is the nearest."""
+    known = [(weight.volume, weight.mass) for weight in weights if weight.volume]
+
+    def weigh(volume: float) -> float:
+        nearest, mass = min(known, key=lambda pair: abs(log(pair[0] / volume)))
+        return mass * volume / nearest
+
+    return weigh
+
+
+def _mass_of(spoonful: Spoonful, weigh: Callable[[float], float]) -> float:
+    """Mass of a spoonful, each of its terms by its own measure."""
+    return sum(term.number * weigh(term.volume) for term in spoonful.terms)
+
+
+def _with_drift(text: str, drift: float) -> str:
+    """Say how far a measure is from what is wanted."""
+    return f"about {text} ({abs(drift) * 100:.0f} % {'more' if drift > 0 else 'less'})"
+
+
+def _poured(mass: float, density: float, limit: float) -> Household | None:
+    """Return millilitres in steps that a jug or a syringe shows, if near enough."""
+    millilitres = mass / density * 1e6
+    step = next(s for below, s in _JUG_STEPS if millilitres < below)
+    shown = round(millilitres / step) * step
+    meant = shown * 1e-6 * density
+    if abs(meant - mass) > limit * mass:
+        return None
+    return _household(mass, meant, f"{shown:g} ml", Method.JUG)
+
+
+_JUG_STEPS = ((5.0, 0.5), (50.0, 1.0), (250.0, 5.0), (float("inf"), 10.0))
