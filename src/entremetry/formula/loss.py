@@ -15,7 +15,8 @@ from entremetry.formula.brix import soluble_solids
 from entremetry.formula.mix import ROUNDING, Mix
 from entremetry.larder.constituents import Constituents
 
-HIGHEST_BRIX = 88.0  # end of the boiling table of browne_1912; beyond it sugar is a melt
+HIGHEST_BRIX = 88.0
+"""About where the boiling table of browne_1912 ends; beyond it sugar is cooked by temperature."""
 
 
 def evaporate(mix: Mix, water: float) -> Mix:
