@@ -4,4 +4,26 @@ from __future__ import annotations
 
 from entremetry.sources.source import Source
 
-ENTRIES: tuple[Source, ...] = ()
+ENTRIES: tuple[Source, ...] = (
+    Source(
+        key="schema_org_30",
+        text=(
+            "W3C Schema.org Community Group (2026). Schema.org vocabulary, release 30.0: types "
+            "Recipe, HowTo, HowToSection, HowToStep."
+        ),
+    ),
+    Source(
+        key="iso_8601",
+        text=(
+            "ISO 8601-1:2019. Date and time: Representations for information interchange, "
+            "part 1: Basic rules, durations."
+        ),
+    ),
+    Source(
+        key="wcag_22",
+        text=(
+            "W3C (2023). Web Content Accessibility Guidelines (WCAG) 2.2, definitions of "
+            "relative luminance and contrast ratio; success criteria 1.4.1, 1.4.3, 1.4.10."
+        ),
+    ),
+)
