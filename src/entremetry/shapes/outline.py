@@ -10,7 +10,7 @@ from entremetry.shapes.dimension import CHORD_ERROR
 from entremetry.shapes.solid import Floats
 
 
-def steps_around(radius: float) -> int:
+def drawn_steps(radius: float) -> int:
     """Return into how many chords a quarter circle is drawn."""
     if radius <= 0.0:
         return 1
@@ -25,7 +25,7 @@ def circle(radius: float) -> Floats:
 
 def ellipse(half_length: float, half_width: float) -> Floats:
     """Return points around an ellipse, counter-clockwise. (n, 2) [m]"""
-    count = 4 * steps_around(max(half_length, half_width) ** 2 / min(half_length, half_width))
+    count = 4 * drawn_steps(max(half_length, half_width) ** 2 / min(half_length, half_width))
     angles = np.arange(count) * (2.0 * math.pi / count)
     return np.stack([half_length * np.cos(angles), half_width * np.sin(angles)], axis=-1)
 
@@ -36,7 +36,7 @@ def rounded_rectangle(length: float, width: float, radius: float) -> Floats:
     for turn, (x, y) in enumerate([(1, 1), (-1, 1), (-1, -1), (1, -1)]):
         centre = (x * (length / 2.0 - radius), y * (width / 2.0 - radius))
         start = 0.5 * math.pi * turn
-        count = steps_around(radius) + 1 if radius > 0.0 else 1
+        count = drawn_steps(radius) + 1 if radius > 0.0 else 1
         angles = start + np.linspace(0.0, 0.5 * math.pi, count)
         corners.append(centre + radius * np.stack([np.cos(angles), np.sin(angles)], axis=-1))
     return np.concatenate(corners)
