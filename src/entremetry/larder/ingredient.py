@@ -6,20 +6,28 @@ from dataclasses import dataclass
 
 from entremetry.errors import UnknownName
 from entremetry.larder.constituents import Constituents
+from entremetry.larder.spelling import singular
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HouseholdWeight:
-    """What `amount` of a household measure weighs, in the words of its source.
+    """What `amount` of a household measure weighs, in kg.
 
     `measure` is a volume name ("us cup", "us tbsp", "us tsp", "us fl oz"), optionally with a
-    state after a comma ("us cup, whipped"), or a counted thing ("sheet", "large egg", "pod").
+    state after a comma ("us cup, whipped"), or a counted thing ("sheet", "pod",
+    "large egg (US)"). `wording` is what the source itself prints.
     """
 
     measure: str
     amount: float
     mass: float
     source: str
+    wording: str = ""
+
+    @property
+    def one(self) -> float:
+        """Mass of one of the measure. [kg]"""
+        return self.mass / self.amount
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,7 +41,14 @@ class Pack:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ingredient:
-    """An ingredient of the larder; masses are of the edible part. Densities in kg/m3."""
+    """An ingredient of the larder; masses are of the edible part.
+
+    Composition, sodium, refuse, cocoa and acidity are mass fractions; acidity is the acid found
+    by titration, counted as citric acid. Density is that of the ingredient as it stands in a
+    measure, so of the heap for powders and pieces. [kg/m3] Energy is as its table reports it,
+    in J/kg. Bloom is in grams, brix in degrees, the dextrose equivalent in g per 100 g of solids.
+    `not_reported` names what the source leaves blank: there a zero means unknown.
+    """
 
     id: str
     name: str
@@ -41,6 +56,7 @@ class Ingredient:
     composition: Constituents
     density: float
     source: str
+    density_source: str = ""
     aliases: tuple[str, ...] = ()
     household: tuple[HouseholdWeight, ...] = ()
     packs: tuple[Pack, ...] = ()
@@ -55,10 +71,15 @@ class Ingredient:
     brix: float | None = None
     cocoa: float | None = None
     acidity: float | None = None
+    ph: float | None = None
+    dextrose_equivalent: float | None = None
+    notes: tuple[str, ...] = ()
     overridden: frozenset[str] = frozenset()
 
-    def mass_of(self, count: float, unit: str) -> float:
+    def mass_of(self, count: float, unit: str, region: str | None = None) -> float:
         """Mass of `count` counted things ("sheet", "pod", "large egg"). [kg]
+
+        With a `region` ("us" or "eu") a thing that has a size class there is taken from it.
 
         Raises
         ------
@@ -66,17 +87,18 @@ class Ingredient:
             If no household weight of this ingredient is for that unit.
         """
         wanted = singular(unit)
-        for weight in self.household:
-            if singular(weight.measure) == wanted:
-                return count * weight.mass / weight.amount
-        raise UnknownName(
-            f"measure of {self.name}", unit, [weight.measure for weight in self.household]
+        known = {singular(weight.measure): weight for weight in self.household}
+        found = known.get(f"{wanted} ({region})") or known.get(wanted)
+        if found is None:
+            measures = [weight.measure for weight in self.household]
+            raise UnknownName(f"measure of {self.name}", unit, measures)
+        return count * found.one
+
+    def measures_of(self, thing: str) -> tuple[str, ...]:
+        """Return the measures that are kinds of a counted thing: of 'egg', all egg sizes."""
+        wanted = set(singular(thing).split())
+        return tuple(
+            weight.measure
+            for weight in self.household
+            if wanted <= set(singular(weight.measure).split())
         )
-
-
-def singular(word: str) -> str:
-    """Counted thing without its plural ending, in lower case."""
-    folded = word.strip().casefold()
-    if folded in {"leaves"}:
-        return "leaf"
-    return folded[:-1] if folded.endswith("s") and not folded.endswith("ss") else folded

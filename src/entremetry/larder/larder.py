@@ -6,7 +6,9 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
 from entremetry.errors import UnknownName
+from entremetry.larder.generic import Generic, generic_for
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spelling import plain
 
 
 @dataclass(frozen=True)
@@ -22,7 +24,7 @@ class Larder:
         by_name: dict[str, Ingredient] = {}
         for ingredient in by_id.values():
             for name in (ingredient.id, ingredient.name, *ingredient.aliases):
-                by_name.setdefault(name.casefold(), ingredient)
+                by_name.setdefault(plain(name), ingredient)
         object.__setattr__(self, "ingredients", tuple(by_id.values()))
         object.__setattr__(self, "_by_id", by_id)
         object.__setattr__(self, "_by_name", by_name)
@@ -44,11 +46,44 @@ class Larder:
         UnknownName
             With the three nearest names, if there is none.
         """
-        found = self._by_id.get(name) or self._by_name.get(name.strip().casefold())
+        found = self._known(name)
         if found is None:
-            raise UnknownName("ingredient", name, self._by_name)
+            raise UnknownName("ingredient", name, self._names())
         return found
+
+    def resolve(self, name: str) -> Ingredient | Generic:
+        """Return the ingredient with this name, or what must be asked if it could be several.
+
+        An id is always itself. A word such as 'gelatine' or 'cream' is asked about, unless an
+        own ingredient bears it.
+
+        Raises
+        ------
+        UnknownName
+            With the three nearest names, if nothing bears the name.
+        """
+        exact = self._by_id.get(name.strip())
+        if exact is not None:
+            return exact
+        generic = generic_for(name)
+        known = self._known(name)
+        if generic is None or len(generic.choices) == 1 or (known and known.overridden):
+            return self.find(name)
+        return generic
 
     def with_own(self, own: Iterable[Ingredient]) -> Larder:
         """Return a larder in which `own` ingredients are added or override."""
-        return Larder((*self.ingredients, *own))
+        mine = tuple(own)
+        ids = {ingredient.id for ingredient in mine}
+        kept = tuple(i for i in self.ingredients if i.id not in ids)
+        return Larder((*mine, *kept))
+
+    def _known(self, name: str) -> Ingredient | None:
+        return self._by_id.get(name.strip()) or self._by_name.get(plain(name))
+
+    def _names(self) -> list[str]:
+        return [
+            name
+            for ingredient in self.ingredients
+            for name in (ingredient.id, ingredient.name, *ingredient.aliases)
+        ]

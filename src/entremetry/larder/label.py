@@ -1,0 +1,106 @@
+"""What a label states, turned into constituents that add up to one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from entremetry.larder.constituents import NAMES, SUGARS, Constituents
+
+TOLERANCE = 0.005
+"""How far from one the parts may add up; labels are rounded."""
+
+TOTALS: dict[str, tuple[str, ...]] = {
+    "fat": ("cocoa_butter", "milk_fat", "other_fat"),
+    "sugars": SUGARS,
+    "carbohydrate": (*SUGARS, "polyols", "starch", "other_carbohydrate", "organic_acids"),
+    "salt": ("ash",),
+}
+"""Words of a label that stand for several constituents; carbohydrate is without fibre."""
+
+_UNSPLIT = {
+    "fat": "other_fat",
+    "sugars": "unsplit_sugars",
+    "carbohydrate": "other_carbohydrate",
+    "salt": "ash",
+}
+LABEL_WORDS = (*NAMES, *TOTALS)
+
+
+def closed(stated: Mapping[str, float]) -> Constituents:
+    """Constituents of a new ingredient from what its label states, as mass fractions.
+
+    Water that is not stated is what the rest leaves. Carbohydrate is as on a European label,
+    without fibre; on an American one, fibre has to be taken off first.
+
+    Raises
+    ------
+    ValueError
+        If the parts do not add up, or a part is more than its total.
+    """
+    parts = {name: stated.get(name, 0.0) for name in NAMES}
+    for total in ("fat", "sugars", "carbohydrate", "salt"):
+        if total in stated:
+            members = TOTALS[total]
+            parts[_UNSPLIT[total]] += _rest(total, stated[total], (parts[m] for m in members))
+    whole = sum(parts.values())
+    if "water" not in stated and whole <= 1.0:
+        return Constituents(**{**parts, "water": 1.0 - whole})
+    if abs(whole - 1.0) > TOLERANCE:
+        raise ValueError(f"parts of {100 * whole:.1f} g; parts that make up 100 g, within 0.5 g")
+    return Constituents(**{name: part / whole for name, part in parts.items()})
+
+
+def _rest(total: str, stated: float, parts: object) -> float:
+    """What a total holds beside its parts."""
+    inside = sum(parts)  # type: ignore[call-overload]
+    if inside > stated + 1e-9:
+        raise ValueError(
+            f"{100 * inside:g} g of parts in {100 * stated:g} g of {total}; "
+            f"parts that are no more than the {total}"
+        )
+    return float(max(0.0, stated - inside))
+
+
+def replaced(start: Constituents, stated: Mapping[str, float]) -> Constituents:
+    """Constituents with the stated ones set; all others keep their proportions.
+
+    Raises
+    ------
+    ValueError
+        If more than the whole is stated, or the whole is stated and does not add up.
+    """
+    fixed = {name: stated[name] for name in NAMES if name in stated}
+    for total in ("fat", "sugars", "carbohydrate", "salt"):
+        if total in stated:
+            fixed |= _spread(start, total, stated[total], fixed)
+    left = 1.0 - sum(fixed.values())
+    others = {name: getattr(start, name) for name in NAMES if name not in fixed}
+    before = sum(others.values())
+    if left < -TOLERANCE or (before <= 0.0 and left > TOLERANCE):
+        raise ValueError(
+            f"parts of {100 * (1 - left):.1f} g; parts that make up 100 g, within 0.5 g"
+        )
+    if left <= 0.0 or before <= 0.0:
+        whole = 1.0 - left
+        return Constituents(**{name: part / whole for name, part in fixed.items()})
+    scaled = {name: part * left / before for name, part in others.items()}
+    return replace(start, **fixed, **scaled)
+
+
+def _spread(
+    start: Constituents, total: str, stated: float, fixed: Mapping[str, float]
+) -> dict[str, float]:
+    """Share a total among its parts as before; those already fixed stay."""
+    members = TOTALS[total]
+    inside = sum(fixed[m] for m in members if m in fixed)
+    rest = _rest(total, stated, [inside])
+    free = {m: getattr(start, m) for m in members if m not in fixed}
+    before = sum(free.values())
+    if before <= 0.0:
+        unsplit = _UNSPLIT[total]
+        added = (
+            {} if unsplit in fixed and rest <= 0.0 else {unsplit: fixed.get(unsplit, 0.0) + rest}
+        )
+        return dict.fromkeys(free, 0.0) | added
+    return {m: part * rest / before for m, part in free.items()}

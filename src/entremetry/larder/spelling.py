@@ -1,0 +1,37 @@
+"""Names and counted things as people write them, brought to one form."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+REGIONS = ("us", "eu")
+_IRREGULAR = {"leaves": "leaf", "halves": "half"}
+_REGION_FIRST = re.compile(r"^(us|eu)\s+(.*)$")
+_REGION_LAST = re.compile(r"^(.*?)\s*\((us|eu)\)$")
+
+
+def plain(name: str) -> str:
+    """Return a name in lower case, without accents, hyphens and doubled blanks."""
+    unaccented = unicodedata.normalize("NFKD", name.replace("œ", "oe").replace("Œ", "oe"))
+    letters = "".join(c for c in unaccented if not unicodedata.combining(c))
+    return " ".join(letters.replace("’", "'").replace("-", " ").casefold().split())
+
+
+def singular(words: str) -> str:
+    """Return a counted thing in lower case without its plural ending: '2 Sheets' -> '2 sheet'."""
+    folded = " ".join(words.casefold().split())
+    if match := _REGION_LAST.match(folded):
+        return f"{singular(match[1])} ({match[2]})"
+    if match := _REGION_FIRST.match(folded):
+        return f"{singular(match[2])} ({match[1]})"
+    *before, last = folded.split(" ") if folded else [""]
+    return " ".join((*before, _one(last)))
+
+
+def _one(word: str) -> str:
+    if word in _IRREGULAR:
+        return _IRREGULAR[word]
+    if word.endswith("s") and not word.endswith("ss"):
+        return word[:-1]
+    return word
