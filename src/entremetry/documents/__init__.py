@@ -1,5 +1,6 @@
 """Documents: YAML text into checked models, and edits that keep a person's text."""
 
+from entremetry.documents.editing import edited, removed, written
 from entremetry.documents.reading import read_tree
 from entremetry.documents.tree import Path, Tree, field_text
 from entremetry.documents.validating import validate
@@ -10,7 +11,10 @@ __all__ = [
     "Path",
     "Tree",
     "at_current_version",
+    "edited",
     "field_text",
     "read_tree",
+    "removed",
     "validate",
+    "written",
 ]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 
 from entremetry.errors import QuantityError
 from entremetry.quantities.number import NUMBER_PATTERN, number
@@ -45,13 +46,19 @@ def _spelled() -> str:
 
 
 _SIGNED = rf"(?:(?<![\w.,])[-−])?(?<![\w.,/])(?:{NUMBER_PATTERN})"
-_MENTION = re.compile(rf"({_SIGNED})(?:\s*({_spelled()})?{_DASH}({_SIGNED}))?[\s-]*({_spelled()})")
 _JOINT = re.compile(
     r"\.?\s*(?:[(\[]\s*(?:or |about |approx\.? |ca\.? |= ?|≈ ?)?|[/=≈]\s*|,?\s+or\s+"
     r"|,?\s+(?:that is|i\.e\.),?\s*)",
     re.IGNORECASE,
 )
 _LETTERS = {"C": "°C", "F": "°F", "℃": "°C", "℉": "°F"}
+
+
+@cache
+def _mention_pattern() -> re.Pattern[str]:
+    """Pattern of a quantity or a range of it; made at the first use, for it is long."""
+    unit = _spelled()
+    return re.compile(rf"({_SIGNED})(?:\s*({unit})?{_DASH}({_SIGNED}))?[\s-]*({unit})")
 
 
 def pairs(text: str) -> Iterator[tuple[Mention, Mention]]:
@@ -65,7 +72,7 @@ def pairs(text: str) -> Iterator[tuple[Mention, Mention]]:
 
 def mentions(text: str) -> Iterator[Mention]:
     """Yield every quantity of a text, in order."""
-    for match in _MENTION.finditer(text):
+    for match in _mention_pattern().finditer(text):
         mention = _mention(match)
         if mention:
             yield mention

@@ -85,6 +85,11 @@ def format_mass_per_area(kilograms_per_square_metre: float) -> str:
     return f"{trimmed(unit_named('g/cm²').from_si(kilograms_per_square_metre), 3)} g/cm²"
 
 
+def format_area(square_metres: float) -> str:
+    """Write an area: 77 cm²."""
+    return f"{trimmed(square_metres * 1e4, 1 if square_metres < 1e-3 else 0)} cm²"
+
+
 def format_ounces(kilograms: float) -> str:
     """Write a mass in ounces, from a pound up in pounds and ounces: 3½ oz, 1 lb 4 oz."""
     pound, ounce = unit_named("lb"), unit_named("oz")
