@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from types import UnionType
-from typing import Annotated, Any, Literal, Union, get_args, get_origin
+from typing import TYPE_CHECKING, Annotated, Any, Literal, Union, get_args, get_origin
 
-from pydantic import BaseModel
+if TYPE_CHECKING:
+    from pydantic import BaseModel
 
 Part = str | int
 
@@ -44,7 +45,8 @@ def _keys(model: type[BaseModel]) -> Iterator[str]:
 
 
 def _is_model(annotation: Any) -> bool:
-    return isinstance(annotation, type) and issubclass(annotation, BaseModel)
+    """Tell whether a type is a model, without loading what models are made with."""
+    return isinstance(annotation, type) and hasattr(annotation, "model_fields")
 
 
 def _children(annotation: Any, part: Part) -> list[Any]:

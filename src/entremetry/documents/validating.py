@@ -3,21 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any, TypeVar
-
-from pydantic import BaseModel, ValidationError
-from pydantic_core import ErrorDetails
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from entremetry.documents.known import known_keys
 from entremetry.documents.tree import Path, Tree, field_text
 from entremetry.documents.wording import Wording, wording
 from entremetry.errors import DocumentError, Fault
 
-M = TypeVar("M", bound=BaseModel)
+if TYPE_CHECKING:
+    from pydantic import BaseModel
+    from pydantic_core import ErrorDetails
+
+M = TypeVar("M", bound="BaseModel")
 
 
 def validate(model: type[M], tree: Tree, *, file: str, context: object = None) -> M:
     """Make the model; raise DocumentError with all faults in the order of their lines."""
+    from pydantic import ValidationError
+
     try:
         return model.model_validate(tree.data, context=context)
     except ValidationError as error:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-
-from pydantic_core import ErrorDetails
+from typing import TYPE_CHECKING
 
 from entremetry.documents.tree import shown
 from entremetry.errors import EntremetryError, QuantityError, UnknownName, nearest_names
+
+if TYPE_CHECKING:
+    from pydantic_core import ErrorDetails
 
 _QUOTED = re.compile(r"'([^']*)'")
 _TYPES = {

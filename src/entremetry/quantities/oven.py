@@ -34,7 +34,7 @@ CONVENTIONAL_PAIRS: dict[int, tuple[int, ...]] = {
 }
 """°C with the °F that ovens and books pair with it, the one we print first.
 
-rowlett_gas_mark and, where tables differ by 5 or 10 °C, common practice.
+sizes_gas_mark and, where tables differ by 5 or 10 °C, common practice.
 """
 
 LOWEST_OVEN = 273.15 + 120.0

@@ -87,7 +87,7 @@ _TEMPERATURE = (
         kind=Kind.TEMPERATURE,
         factor=5 / 9,
         offset=459.67 * 5 / 9,
-        source=NIST,
+        source="nist_sp811",
         spellings=("deg f", "degree f", "degrees f", "fahrenheit", "degrees fahrenheit", "ºf"),
     ),
     Unit(name="K", kind=Kind.TEMPERATURE, factor=1.0, source=SI, spellings=("kelvin", "kelvins")),

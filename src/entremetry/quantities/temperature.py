@@ -41,6 +41,7 @@ def gas_mark(mark: float) -> float:
     """Return the temperature that a gas mark stands for, about. [K]
 
     250 °F and 25 °F more for each mark from 1 to 9; below one the rule does not hold.
+    The table is that of sizes_gas_mark; no standard defines the marks.
     """
     if mark in _LOW_GAS_MARKS:
         return unit_named("°F").to_si(_LOW_GAS_MARKS[mark])
