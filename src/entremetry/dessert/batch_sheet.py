@@ -175,6 +175,14 @@ class Slip:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Allergens:
+    """Allergens of everything weighed, by the list of each jurisdiction."""
+
+    eu: tuple[str, ...]
+    us: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BatchSheet:
     """The answer to 'how much of everything, for this mould and this many'."""
 
@@ -198,4 +206,5 @@ class BatchSheet:
     assumptions: tuple[str, ...]
     cautions: tuple[str, ...]
     slips: tuple[Slip, ...]
+    allergens: Allergens
     own_ingredients: tuple[Ingredient, ...]

@@ -21,6 +21,7 @@ from entremetry.quantities.parsing import (
     parse_volume,
 )
 from entremetry.quantities.printing import (
+    format_area,
     format_celsius,
     format_density,
     format_duration,
@@ -49,6 +50,7 @@ __all__ = [
     "PairedSlip",
     "Unit",
     "find_slips",
+    "format_area",
     "format_celsius",
     "format_density",
     "format_duration",

@@ -1,0 +1,190 @@
+"""The command line: each command calls one use case and shows what it returns."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from entremetry import __version__
+from entremetry.errors import EntremetryError
+
+app = typer.Typer(
+    name="entremetry",
+    help="From an idea and a mould to numbers that work: moulded, layered, frozen-set desserts.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    rich_markup_mode=None,
+)
+
+DessertFile = Annotated[Path, typer.Argument(help="A dessert document (YAML).", metavar="FILE")]
+Json = Annotated[bool, typer.Option("--json", help="Print one JSON object.")]
+Pieces = Annotated[int | None, typer.Option(help="How many pieces.", metavar="N")]
+MouldId = Annotated[str | None, typer.Option("--mould", help="Another mould.", metavar="ID")]
+KitchenFile = Annotated[Path | None, typer.Option("--kitchen", help="A kitchen document (YAML).")]
+
+
+def _version(wanted: bool) -> None:
+    if wanted:
+        typer.echo(f"entremetry {__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def _options(
+    version: Annotated[
+        bool, typer.Option("--version", callback=_version, is_eager=True, help="Print the version.")
+    ] = False,
+) -> None:
+    """Options of the program itself."""
+
+
+@app.command()
+def batch(
+    file: DessertFile,
+    pieces: Pieces = None,
+    mould: MouldId = None,
+    kitchen: KitchenFile = None,
+    have: Annotated[
+        str | None,
+        typer.Option(help="Scale to what there is: 'blackcurrant-puree=410 g'.", metavar="A=MASS"),
+    ] = None,
+    json: Json = False,
+) -> None:
+    """How much of everything to make, how to fill the mould, what to buy."""
+    from entremetry.cli.batch_view import as_json, as_text
+    from entremetry.usecases.batch import batch as batch_of
+
+    sheet = batch_of(file, pieces=pieces, mould=mould, kitchen=kitchen, have=_pair(have))
+    typer.echo(as_json(sheet) if json else as_text(sheet))
+
+
+@app.command()
+def publish(
+    file: DessertFile,
+    to: Annotated[Path, typer.Option("--to", help="Folder for the page.", metavar="FOLDER")],
+    pieces: Pieces = None,
+    mould: MouldId = None,
+    kitchen: KitchenFile = None,
+    json: Json = False,
+) -> None:
+    """Write the recipe page, with its drawing and its structured data."""
+    from entremetry.cli.publish_view import as_json, as_text
+    from entremetry.usecases.publishing import publish as publish_to
+
+    published = publish_to(file, to, pieces=pieces, mould=mould, kitchen=kitchen)
+    typer.echo(as_json(published) if json else as_text(published))
+
+
+@app.command(name="import")
+def import_(
+    source: Annotated[Path, typer.Argument(help="A text file of pasted formula lines.")],
+    name: Annotated[str, typer.Option(help="Name of the dessert.")],
+    pieces: Annotated[int, typer.Option(help="How many pieces.", metavar="N")],
+    mould: MouldId = None,
+    holds: Annotated[
+        str | None, typer.Option(help="What one cavity holds of water: '75 ml'.", metavar="VOLUME")
+    ] = None,
+    like: Annotated[
+        str, typer.Option(help="The built-in mould a measured one is most like.", metavar="ID")
+    ] = "hemisphere-70",
+    measures: Annotated[
+        str | None, typer.Option(help="Whose cups and spoons: us, metric, au or uk.")
+    ] = None,
+    answer: Annotated[
+        list[str] | None,
+        typer.Option(help="Answer to a question, by its number: '2=gelatine-sheet-gold'."),
+    ] = None,
+    json: Json = False,
+) -> None:
+    """Draft a dessert document from pasted lines; what is unclear is asked, never guessed."""
+    from entremetry.cli.import_view import as_json, questions_text
+    from entremetry.usecases.drafting import draft_file
+
+    drafted = draft_file(
+        source,
+        name=name,
+        pieces=pieces,
+        mould=mould,
+        holds=holds,
+        like=like,
+        measures=measures,
+        answers=dict(_required_pair(text) for text in answer or ()),
+    )
+    typer.echo(as_json(drafted) if json else drafted.document, nl=json)
+    if not drafted.complete:
+        typer.echo(questions_text(drafted), err=True)
+
+
+@app.command()
+def schema(
+    kitchen: Annotated[bool, typer.Option("--kitchen", help="Of the kitchen document.")] = False,
+) -> None:
+    """Print the JSON Schema of the dessert document, or of the kitchen document."""
+    from entremetry.usecases.schema import schema_text
+
+    typer.echo(schema_text("kitchen" if kitchen else "dessert"), nl=False)
+
+
+@app.command()
+def larder(
+    words: Annotated[list[str], typer.Argument(help="An ingredient, by id, name or part of it.")],
+    json: Json = False,
+) -> None:
+    """Look an ingredient up: what it is made of, what a cup of it weighs, whom it may harm."""
+    from entremetry.cli.larder_view import as_json, as_text
+    from entremetry.usecases.larder import look_up
+
+    found = look_up(" ".join(words))
+    typer.echo(as_json(found) if json else as_text(found))
+
+
+@app.command()
+def moulds(kitchen: KitchenFile = None, json: Json = False) -> None:
+    """List the moulds to choose from, with what they hold."""
+    from entremetry.cli.moulds_view import as_json, as_text
+    from entremetry.usecases.batch import moulds as all_moulds
+
+    text = None
+    if kitchen is not None:
+        from entremetry.store.files import read_text
+
+        text = read_text(kitchen, what="kitchen document")
+    found = all_moulds(text)
+    typer.echo(as_json(found) if json else as_text(found))
+
+
+@app.command()
+def serve(
+    port: Annotated[int, typer.Option(help="Port on this machine; 0 takes a free one.")] = 8350,
+    open_browser: Annotated[
+        bool, typer.Option("--browser/--no-browser", help="Open the page in a browser.")
+    ] = True,
+) -> None:
+    """Open the workbench on this machine."""
+    from entremetry.web.serving import serve as serve_web
+
+    serve_web(port=port, open_browser=open_browser)
+
+
+def _pair(text: str | None) -> tuple[str, str] | None:
+    return None if text is None else _required_pair(text)
+
+
+def _required_pair(text: str) -> tuple[str, str]:
+    name, equals, value = text.partition("=")
+    if not (equals and name.strip() and value.strip()):
+        raise typer.BadParameter(f"found '{text}'; accepted: NAME=VALUE")
+    return name.strip(), value.strip()
+
+
+def main() -> None:
+    """Run the command line; every refusal is one message and an exit status."""
+    try:
+        app()
+    except EntremetryError as error:
+        typer.echo(str(error), err=True)
+        sys.exit(error.exit_status)

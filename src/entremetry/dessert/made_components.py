@@ -1,0 +1,60 @@
+"""Every component of a dessert taken through its method, those others are made from first."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from entremetry.dessert.dessert import Component, Dessert, Line
+from entremetry.formula import scaled
+from entremetry.formula.mix import Mix
+from entremetry.method.made import Made
+from entremetry.method.making import make
+from entremetry.method.portion import Portion
+
+
+def all_made(dessert: Dessert) -> dict[str, Made]:
+    """One batch of each formula, by component id.
+
+    Raises
+    ------
+    BalanceError
+        If a step takes more than there is.
+    DocumentError
+        If a method names lines or bowls that are not there.
+    """
+    made: dict[str, Made] = {}
+    for component in dessert.components:
+        made[component.id] = make(
+            portions(component, made, dessert.names),
+            component.steps,
+            component_name=component.name,
+            kind=component.kind,
+            density=component.density,
+        )
+    return made
+
+
+def portions(
+    component: Component, made: Mapping[str, Made], names: Mapping[str, str]
+) -> dict[str, Portion]:
+    """What each line of a formula brings along."""
+    return {line.name: _portion(line, made, names) for line in component.lines}
+
+
+def _portion(line: Line, made: Mapping[str, Made], names: Mapping[str, str]) -> Portion:
+    if line.ingredient is not None:
+        return Portion(
+            name=line.ingredient.name,
+            ingredient=line.ingredient.id,
+            constituents=line.ingredient.composition * line.mass,
+            tags=line.ingredient.tags,
+        )
+    component = str(line.component)
+    mix: Mix = made[component].mix
+    part = scaled(mix, line.mass / mix.mass)
+    return Portion(
+        name=names[component],
+        ingredient=component,
+        constituents=part.constituents,
+        gas=part.gas,
+    )

@@ -1,0 +1,148 @@
+"""How much of each finished component one cavity takes, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from entremetry.dessert.cut_outs import BaseMass, cut_area
+from entremetry.dessert.dessert import Dessert
+from entremetry.dessert.placement import (
+    BasePlacement,
+    CoatingPlacement,
+    GarnishPlacement,
+    SoakPlacement,
+)
+from entremetry.dessert.placing import Placed
+from entremetry.kitchen.mould import Mould
+from entremetry.quantities import format_area, format_length, format_mass, format_volume
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Need:
+    """Finished mass [kg] and volume [m3] of a component in or on one cavity."""
+
+    component: str
+    mass: float
+    volume: float
+    because: str
+
+
+def coated_area(placement: CoatingPlacement, mould: Mould, *, in_portions: bool) -> float:
+    """Area that is coated: all but the face on the base, or the top alone. [m2]"""
+    solid = mould.solid
+    top_only = placement.where == "top" or (
+        placement.where is None and (mould.vessel or in_portions)
+    )
+    if mould.fills_upside_down:
+        return solid.area_at(0.0) if top_only else solid.wall_area
+    top = solid.area_at(solid.height)
+    return top if top_only else solid.wall_area - solid.area_at(0.0) + top
+
+
+def needs(
+    dessert: Dessert,
+    placed: Placed,
+    density: Mapping[str, float],
+    bases: Mapping[str, BaseMass],
+    pieces_per_cavity: int,
+) -> tuple[Need, ...]:
+    """Everything that goes into or onto one cavity, in the order of placement."""
+    found = [_soft(part.component, part.volume, density) for part in placed.filled]
+    found += [
+        _soft(part.component, part.solid.volume, density)
+        for part in placed.inclusions
+        if not part.is_base
+    ]
+    for placement in dessert.document.placement:
+        if isinstance(placement, BasePlacement):
+            found.append(_base(placement, bases[placement.component]))
+        elif isinstance(placement, CoatingPlacement):
+            found.append(_coating(placement, dessert, density))
+        elif isinstance(placement, SoakPlacement):
+            found.append(_soak(placement, dessert, density))
+        elif isinstance(placement, GarnishPlacement):
+            found.append(_garnish(placement, density, pieces_per_cavity))
+    return tuple(found)
+
+
+def total(found: Sequence[Need], component: str) -> Need:
+    """All that one cavity takes of a component."""
+    mine = [need for need in found if need.component == component]
+    return Need(
+        component=component,
+        mass=sum(need.mass for need in mine),
+        volume=sum(need.volume for need in mine),
+        because="; ".join(need.because for need in mine),
+    )
+
+
+def _soft(component: str, volume: float, density: Mapping[str, float]) -> Need:
+    mass = volume * density[component]
+    return Need(
+        component=component,
+        mass=mass,
+        volume=volume,
+        because=f"{format_volume(volume)} at {density[component] / 1e3:.2f} g/ml",
+    )
+
+
+def _base(placement: BasePlacement, base: BaseMass) -> Need:
+    area = cut_area(placement)
+    return Need(
+        component=placement.component,
+        mass=base.finished,
+        volume=area * placement.thickness,
+        because=(
+            f"cut-out of {format_area(area)}, {format_length(base.thickness)} thick: "
+            f"{format_mass(base.finished)} finished"
+        ),
+    )
+
+
+def _coating(placement: CoatingPlacement, dessert: Dessert, density: Mapping[str, float]) -> Need:
+    area = coated_area(placement, dessert.mould, in_portions=dessert.document.portions is not None)
+    rho = density[placement.component]
+    if placement.film is not None:
+        mass, film = area * placement.film * rho, f"a film of {format_length(placement.film)}"
+    else:
+        assert placement.per_area is not None  # the document allows exactly one measure
+        mass, film = area * placement.per_area, f"{placement.per_area / 10:.2f} g/cm²"
+    return Need(
+        component=placement.component,
+        mass=mass,
+        volume=mass / rho,
+        because=f"{format_area(area)} coated with {film}",
+    )
+
+
+def _soak(placement: SoakPlacement, dessert: Dessert, density: Mapping[str, float]) -> Need:
+    if placement.mass is not None:
+        mass, because = placement.mass, f"{format_mass(placement.mass)} brushed on each base"
+    else:
+        assert placement.per_area is not None  # the document allows exactly one measure
+        area = sum(
+            cut_area(other)
+            for other in dessert.document.placement
+            if isinstance(other, BasePlacement) and other.component == placement.on
+        )
+        mass = area * placement.per_area
+        because = f"{format_area(area)} soaked with {placement.per_area / 10:.2f} g/cm²"
+    return Need(
+        component=placement.component,
+        mass=mass,
+        volume=mass / density[placement.component],
+        because=because,
+    )
+
+
+def _garnish(
+    placement: GarnishPlacement, density: Mapping[str, float], pieces_per_cavity: int
+) -> Need:
+    mass = placement.mass * pieces_per_cavity
+    return Need(
+        component=placement.component,
+        mass=mass,
+        volume=mass / density[placement.component],
+        because=f"{format_mass(placement.mass)} on each piece",
+    )

@@ -1,0 +1,85 @@
+"""The answer to 'where does it sit, and how big is it?' as an entry of the placement."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from entremetry.errors import QuantityError
+from entremetry.quantities import parse_length, parse_mass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizeQuestion:
+    """What to ask about the size of a component in its place."""
+
+    text: str
+    example: str
+
+
+SIZES = {
+    "layer": SizeQuestion(text="how high is the layer?", example="12 mm"),
+    "insert": SizeQuestion(
+        text="in which mould of the shelf is the insert frozen?", example="hemisphere-40"
+    ),
+    "base": SizeQuestion(
+        text="how wide and how thick is the base? A rectangle has two sides.",
+        example="60 mm × 5 mm",
+    ),
+    "coating": SizeQuestion(text="how thick is the film?", example="2 mm"),
+    "garnish": SizeQuestion(text="how much goes on one piece?", example="3 g"),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlacingAnswer:
+    """One entry of the placement."""
+
+    entry: Mapping[str, Any]
+
+
+def placing_answer(
+    component: str, place: str, size: str | None, moulds: Mapping[str, Mapping[str, Any]]
+) -> PlacingAnswer | str:
+    """The entry, or the words of what is still to be asked.
+
+    `moulds` are the shapes of the shelf as documents write them, by id.
+    """
+    entry: dict[str, Any] = {"component": component, "as": place}
+    if place == "filling":
+        return PlacingAnswer(entry=entry)
+    question = SIZES[place].text
+    if size is None:
+        return question
+    try:
+        return PlacingAnswer(entry=entry | _measures(place, size, moulds))
+    except QuantityError as error:
+        return f"{question} ({error})"
+
+
+def _measures(place: str, size: str, moulds: Mapping[str, Any]) -> dict[str, Any]:
+    if place == "insert":
+        if size not in moulds:
+            raise QuantityError(f"'{size}'", "the id of a mould of the shelf", ())
+        return {"shape": moulds[size]}
+    if place == "base":
+        return _base(size)
+    if place == "garnish":
+        parse_mass(size)
+        return {"mass": size}
+    parse_length(size)
+    return {"height": size} if place == "layer" else {"film": size}
+
+
+def _base(size: str) -> dict[str, Any]:
+    sides = [side.strip() for side in re.split(r"[×x*]", size)]
+    for side in sides:
+        parse_length(side)
+    if len(sides) == 2:
+        return {"cut_out": {"kind": "disc", "diameter": sides[0]}, "thickness": sides[1]}
+    if len(sides) == 3:
+        cut = {"kind": "rectangle", "length": sides[0], "width": sides[1]}
+        return {"cut_out": cut, "thickness": sides[2]}
+    raise QuantityError(f"'{size}'", "diameter × thickness, or length × width × thickness")

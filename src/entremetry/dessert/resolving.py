@@ -1,0 +1,235 @@
+"""From a dessert document to a dessert: names looked up, amounts weighed, faults collected."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from graphlib import CycleError, TopologicalSorter
+
+from entremetry.dessert.dessert import Component, Dessert, Line
+from entremetry.dessert.document import ComponentDocument, DessertDocument, LineDocument
+from entremetry.dessert.placement import FillingPlacement, SoakPlacement
+from entremetry.dessert.weighing import mass_of_amount
+from entremetry.documents.tree import Tree, field_text
+from entremetry.errors import (
+    DocumentError,
+    EntremetryError,
+    Fault,
+    OutsideRange,
+    QuantityError,
+    UnknownName,
+    nearest_names,
+)
+from entremetry.kitchen.mould import Mould, mould
+from entremetry.larder.generic import Generic
+from entremetry.larder.larder import Larder
+from entremetry.larder.own import own_ingredients
+
+Path = tuple[str | int, ...]
+
+
+def resolve(
+    document: DessertDocument,
+    tree: Tree,
+    *,
+    file: str,
+    larder: Larder,
+    moulds: Mapping[str, Mould],
+    read_mesh: Callable[[str], bytes],
+    mould_id: str | None = None,
+    measures: str | None = None,
+) -> Dessert:
+    """Look up every name of the document.
+
+    Raises
+    ------
+    DocumentError
+        With all faults: unknown ingredients, components and moulds, units that do not fit,
+        open questions, components made from one another in a circle.
+    """
+    return _Resolving(document, tree, file, larder, measures).run(moulds, read_mesh, mould_id)
+
+
+class _Resolving:
+    """Collects the faults of one document; used once."""
+
+    def __init__(
+        self,
+        document: DessertDocument,
+        tree: Tree,
+        file: str,
+        larder: Larder,
+        measures: str | None,
+    ) -> None:
+        self.document = document
+        self.tree = tree
+        self.file = file
+        self.larder = larder
+        self.measures = document.measures or measures
+        self.faults: list[Fault] = []
+
+    def run(
+        self,
+        moulds: Mapping[str, Mould],
+        read_mesh: Callable[[str], bytes],
+        mould_id: str | None,
+    ) -> Dessert:
+        self._take_own_ingredients()
+        chosen = self._mould(moulds, read_mesh, mould_id)
+        components = {
+            component_id: self._component(component_id, component)
+            for component_id, component in self.document.components.items()
+        }
+        self._check_placement()
+        self._check_answered()
+        order = self._order(components)
+        if self.faults or chosen is None:
+            raise DocumentError(self.faults)
+        return Dessert(
+            document=self.document,
+            mould=chosen,
+            larder=self.larder,
+            components=tuple(components[component_id] for component_id in order),
+        )
+
+    def _take_own_ingredients(self) -> None:
+        try:
+            own = own_ingredients(self.document.ingredients, self.larder)
+        except DocumentError as error:
+            for fault in error.faults:
+                path = tuple(fault.field.split("."))
+                self._fault(path, fault.found, fault.accepted, fault.nearest)
+            return
+        self.larder = self.larder.with_own(own)
+
+    def _fault(self, path: Path, found: str, accepted: str, nearest: tuple[str, ...] = ()) -> None:
+        self.faults.append(
+            Fault(
+                file=self.file,
+                line=self.tree.line(path),
+                field=field_text(path),
+                found=found,
+                accepted=accepted,
+                nearest=nearest,
+            )
+        )
+
+    def _mould(
+        self,
+        moulds: Mapping[str, Mould],
+        read_mesh: Callable[[str], bytes],
+        mould_id: str | None,
+    ) -> Mould | None:
+        wanted = mould_id or self.document.mould
+        if not isinstance(wanted, str):
+            try:
+                return mould(wanted, read_mesh=read_mesh)
+            except (OutsideRange, EntremetryError) as error:
+                self._fault(("mould", "shape"), str(error), "measures that make a shape")
+                return None
+        if wanted not in moulds:
+            if mould_id:
+                raise UnknownName("mould", wanted, moulds)
+            accepted = "the id of a mould of the kitchen or the built-in shelf, or one written out"
+            self._fault(("mould",), f"'{wanted}'", accepted, nearest_names(wanted, moulds))
+            return None
+        return moulds[wanted]
+
+    def _component(self, component_id: str, component: ComponentDocument) -> Component:
+        path: Path = ("components", component_id, "formula")
+        lines = [self._line((*path, name), name, line) for name, line in component.formula.items()]
+        return Component(
+            id=component_id,
+            name=component.name,
+            kind=component.kind,
+            lines=tuple(line for line in lines if line is not None),
+            steps=tuple(component.method),
+            density=component.density,
+        )
+
+    def _line(self, path: Path, name: str, line: LineDocument) -> Line | None:
+        if line.ask:
+            self._fault(path, f"an open question about '{line.amount} {name}'", line.ask)
+            return None
+        if line.component and line.ingredient:
+            self._fault(path, "an ingredient and a component", "one of the two")
+            return None
+        if line.component:
+            return self._component_line(path, name, line, line.component)
+        return self._ingredient_line(path, name, line)
+
+    def _component_line(
+        self, path: Path, name: str, line: LineDocument, component: str
+    ) -> Line | None:
+        known = self.document.components
+        if component not in known:
+            nearest = nearest_names(component, known)
+            self._fault(path, f"'{component}'", "a component of this dessert", nearest)
+            return None
+        mass = self._weigh(path, line.amount, None)
+        if mass is None:
+            return None
+        return Line(name=name, mass=mass, written=line.amount, component=component, note=line.note)
+
+    def _ingredient_line(self, path: Path, name: str, line: LineDocument) -> Line | None:
+        try:
+            found = self.larder.resolve(line.ingredient or name)
+        except UnknownName as unknown:
+            accepted = "an ingredient of the larder, or one of your own under 'ingredients'"
+            self._fault(path, f"'{unknown.name}'", accepted, unknown.nearest)
+            return None
+        if isinstance(found, Generic):
+            accepted = f"{found.question} one of: {', '.join(found.choices)}"
+            self._fault(path, f"'{line.ingredient or name}'", accepted)
+            return None
+        mass = self._weigh(path, line.amount, found)
+        if mass is None:
+            return None
+        return Line(name=name, mass=mass, written=line.amount, ingredient=found, note=line.note)
+
+    def _weigh(self, path: Path, amount: str, ingredient: object) -> float | None:
+        try:
+            return mass_of_amount(amount, ingredient, measures=self.measures)  # type: ignore[arg-type]
+        except QuantityError as error:
+            self._fault(path, error.found, error.accepted, error.nearest)
+        except UnknownName as unknown:
+            accepted = f"a {unknown.thing}, a mass or a volume"
+            self._fault(path, f"'{amount}'", accepted, unknown.nearest)
+        return None
+
+    def _check_answered(self) -> None:
+        for index, question in enumerate(self.document.ask):
+            self._fault(("ask", index), "an open question", f"an answer: {question}")
+
+    def _check_placement(self) -> None:
+        known = self.document.components
+        fillings = 0
+        for index, placement in enumerate(self.document.placement):
+            path: Path = ("placement", index)
+            if placement.component not in known:
+                nearest = nearest_names(placement.component, known)
+                self._fault(
+                    path, f"'{placement.component}'", "a component of this dessert", nearest
+                )
+            fillings += isinstance(placement, FillingPlacement)
+            if isinstance(placement, FillingPlacement) and fillings > 1:
+                self._fault(path, "a second filling", "one filling at most: the others are layers")
+            if isinstance(placement, SoakPlacement):
+                self._check_soaked(path, placement)
+
+    def _check_soaked(self, path: Path, placement: SoakPlacement) -> None:
+        bases = [p.component for p in self.document.placement if p.role == "base"]
+        if placement.on not in bases:
+            nearest = nearest_names(placement.on, bases)
+            self._fault((*path, "on"), f"'{placement.on}'", "a base that is placed", nearest)
+
+    def _order(self, components: Mapping[str, Component]) -> tuple[str, ...]:
+        made_from = {
+            component.id: [line.component for line in component.lines if line.component]
+            for component in components.values()
+        }
+        try:
+            return tuple(TopologicalSorter(made_from).static_order())
+        except CycleError as error:
+            circle = " from ".join(reversed(error.args[1]))
+            self._fault(("components",), f"{circle}", "components not made from one another")
+            return ()

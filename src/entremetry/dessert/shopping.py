@@ -1,0 +1,71 @@
+"""What to buy for a batch, in the units it is sold in, and what rounding does."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from entremetry.dessert.batch_sheet import Purchase
+from entremetry.larder.ingredient import Ingredient, Pack
+from entremetry.quantities import format_mass
+
+FROM_THE_TAP = frozenset({"water"})
+
+
+def shopping(weighed: Iterable[tuple[Ingredient, float]]) -> tuple[Purchase, ...]:
+    """Add up each ingredient over all components and put it in packs. Masses in kg."""
+    total: dict[str, float] = {}
+    known: dict[str, Ingredient] = {}
+    for ingredient, mass in weighed:
+        known[ingredient.id] = ingredient
+        total[ingredient.id] = total.get(ingredient.id, 0.0) + mass
+    bought = [ingredient for ingredient in known.values() if ingredient.id not in FROM_THE_TAP]
+    return tuple(_purchase(ingredient, total[ingredient.id]) for ingredient in bought)
+
+
+def _purchase(ingredient: Ingredient, mass: float) -> Purchase:
+    gross = mass / (1.0 - ingredient.refuse)
+    if not ingredient.packs:
+        return _loose(ingredient, mass, gross)
+    pack, count = _fewest_left_over(ingredient.packs, gross)
+    bought = count * pack.mass
+    return Purchase(
+        id=ingredient.id,
+        name=ingredient.name,
+        mass=mass,
+        buy=f"{count} × {pack.name}" + ("" if pack.whole else f" ({format_mass(pack.mass)})"),
+        bought_mass=bought,
+        left_over=bought - gross,
+        effect=_effect(pack, gross) if pack.whole else "",
+    )
+
+
+def _loose(ingredient: Ingredient, mass: float, gross: float) -> Purchase:
+    as_bought = " as bought" if ingredient.refuse else ""
+    return Purchase(
+        id=ingredient.id,
+        name=ingredient.name,
+        mass=mass,
+        buy=f"{format_mass(gross)}{as_bought}",
+        bought_mass=gross,
+        left_over=0.0,
+    )
+
+
+def _fewest_left_over(packs: tuple[Pack, ...], mass: float) -> tuple[Pack, int]:
+    choices = [(pack, max(1, math.ceil(mass / pack.mass - 1e-9))) for pack in packs]
+    return min(choices, key=lambda choice: (choice[1] * choice[0].mass, choice[1]))
+
+
+def _effect(pack: Pack, mass: float) -> str:
+    """What happens if one does not weigh but takes whole ones."""
+    exact = mass / pack.mass
+    nearest = max(1, round(exact))
+    change = nearest / exact - 1.0
+    if abs(change) < 0.005:
+        return f"{nearest} whole: exact"
+    direction = "more" if change > 0 else "less"
+    return (
+        f"needs {exact:.1f}: taking {nearest} whole is {abs(change):.0%} {direction}; "
+        f"weigh {format_mass(mass)} to be exact"
+    )

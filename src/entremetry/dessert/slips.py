@@ -1,0 +1,53 @@
+"""Pairs of measures in the author's own words that disagree."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from entremetry.dessert.batch_sheet import Slip
+from entremetry.dessert.document import DessertDocument
+from entremetry.errors import UnknownName
+from entremetry.larder.larder import Larder
+from entremetry.method.step import AnyStep
+from entremetry.quantities import find_slips
+
+
+def slips(document: DessertDocument, larder: Larder) -> tuple[Slip, ...]:
+    """Find them in every note of a document, with the right value."""
+
+    def mass_per_volume(words: str) -> float | None:
+        return _density_of(words, larder)
+
+    return tuple(
+        Slip(place=place, found=slip.found, right=slip.right)
+        for place, text in _texts(document)
+        for slip in find_slips(text, mass_per_volume=mass_per_volume)
+    )
+
+
+def _texts(document: DessertDocument) -> Iterator[tuple[str, str]]:
+    yield "about", document.about
+    yield "note", document.note
+    for component_id, component in document.components.items():
+        yield f"{component_id}, note", component.note
+        for name, line in component.formula.items():
+            yield f"{component_id}, {name}", line.note
+        yield from _notes(component_id, component.method)
+    yield from _notes("assembly", document.assembly)
+
+
+def _notes(place: str, steps: list[AnyStep]) -> Iterator[tuple[str, str]]:
+    for index, step in enumerate(steps):
+        yield f"{place}, step {index + 1}", step.note or ""
+
+
+def _density_of(words: str, larder: Larder) -> float | None:
+    """Mass of a litre of what the words name [kg/m3], if the larder knows it."""
+    names = words.split()
+    for start in range(len(names)):
+        try:
+            found = larder.find(" ".join(names[start:]))
+        except UnknownName:
+            continue
+        return found.density
+    return None

@@ -1,0 +1,105 @@
+"""The kitchen document: what the cook owns and when there is time, as written in YAML."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field, model_validator
+
+from entremetry.kitchen.mould_document import MouldDocument
+from entremetry.larder.own import OwnIngredient
+from entremetry.quantities.fields import Length, Mass, Temperature, Volume
+
+Name = Annotated[str, Field(min_length=1, max_length=120)]
+Count = Annotated[int, Field(strict=True, ge=1, le=100)]
+Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
+
+
+class _Owned(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+
+class Oven(_Owned):
+    """An oven, whether its fan runs, and how many trays it takes."""
+
+    name: Name
+    fan: bool = False
+    trays: Count = 1
+
+
+class Freezer(_Owned):
+    """A freezer: its air, its room, and how much it can freeze in a day."""
+
+    name: Name
+    temperature: Temperature
+    volume: Volume | None = None
+    freezes_per_day: Mass | None = None
+    blast: bool = False
+    stands_on: Literal["metal shelf", "wire shelf", "board", "box", "glass shelf"] = "wire shelf"
+
+
+class Fridge(_Owned):
+    """A fridge: its air, its room, and whether a fan moves the air."""
+
+    name: Name
+    temperature: Temperature
+    volume: Volume | None = None
+    fan: bool = False
+    stands_on: Literal["metal shelf", "wire shelf", "board", "box", "glass shelf"] = "glass shelf"
+
+
+class Mixer(_Owned):
+    """A mixer with its bowls."""
+
+    name: Name
+    bowls: Count = 1
+    volume: Volume | None = None
+
+
+class Tray(_Owned):
+    """A baking tray or sheet."""
+
+    name: Name
+    length: Length
+    width: Length
+    owned: Count = 1
+
+
+class FreeHours(_Owned):
+    """A stretch of one weekday on which somebody can work."""
+
+    day: Weekday
+    start: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")]
+    end: Annotated[str, Field(pattern=r"^([01]\d|2[0-4]):[0-5]\d$")]
+
+    @model_validator(mode="after")
+    def _in_order(self) -> FreeHours:
+        if self.end <= self.start:
+            raise ValueError("an end later than the start, on the same day")
+        return self
+
+
+class Person(_Owned):
+    """A pair of hands and the hours they are free."""
+
+    name: Name
+    free: list[FreeHours] = Field(default_factory=list, max_length=100)
+
+
+class KitchenDocument(_Owned):
+    """What one cook owns."""
+
+    entremetry_kitchen: Literal[1] = Field(description="Version of this format.")
+    name: Name
+    measures: Literal["us", "metric", "au", "uk"] = "us"
+    room_temperature: Temperature | None = None
+    ovens: list[Oven] = Field(default_factory=list, max_length=50)
+    freezers: list[Freezer] = Field(default_factory=list, max_length=50)
+    fridges: list[Fridge] = Field(default_factory=list, max_length=50)
+    hobs: Count | None = None
+    mixers: list[Mixer] = Field(default_factory=list, max_length=50)
+    trays: list[Tray] = Field(default_factory=list, max_length=50)
+    moulds: list[MouldDocument] = Field(default_factory=list, max_length=500)
+    people: list[Person] = Field(default_factory=list, max_length=50)
+    ingredients: dict[str, OwnIngredient] = Field(default_factory=dict, max_length=500)
+    note: Annotated[str, Field(max_length=10_000)] = ""

@@ -1,0 +1,159 @@
+"""How much of everything: the batch sheet of a dessert document."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from pathlib import Path
+
+from entremetry.dessert.batch import batch_sheet
+from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.dessert.document import MAX_PIECES, DessertDocument
+from entremetry.dessert.limiting import pieces_from
+from entremetry.dessert.reading import read_dessert
+from entremetry.dessert.reckoning import reckon
+from entremetry.dessert.resolving import resolve
+from entremetry.errors import QuantityError
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.kitchen.mould import Mould
+from entremetry.kitchen.reading import moulds_of, read_kitchen
+from entremetry.larder.larder import Larder
+from entremetry.larder.own import own_ingredients
+from entremetry.quantities import parse_mass
+from entremetry.store.files import read_text
+from entremetry.store.larder_file import open_larder
+from entremetry.store.mesh_file import read_mesh_beside
+from entremetry.store.shelf import built_in_moulds, no_mesh
+
+USUAL_MEASURES = "us"
+
+
+@dataclass(frozen=True)
+class Surroundings:
+    """What a document is read against: a kitchen if there is one, and where its files lie."""
+
+    kitchen: KitchenDocument | None = None
+    kitchen_file: str = "kitchen"
+    read_mesh: Callable[[str], bytes] = no_mesh
+
+    @cached_property
+    def larder(self) -> Larder:
+        """The built-in larder with the kitchen's own ingredients."""
+        larder = open_larder()
+        if self.kitchen is None or not self.kitchen.ingredients:
+            return larder
+        return larder.with_own(own_ingredients(self.kitchen.ingredients, larder))
+
+    @cached_property
+    def moulds(self) -> Mapping[str, Mould]:
+        """The built-in shelf with the kitchen's own moulds."""
+        if self.kitchen is None:
+            return built_in_moulds()
+        own = moulds_of(self.kitchen, file=self.kitchen_file, read_mesh=self.read_mesh)
+        return {**built_in_moulds(), **own}
+
+    @property
+    def fan(self) -> bool | None:
+        """Whether the kitchen's oven has a fan; unknown without a kitchen."""
+        if self.kitchen is None or not self.kitchen.ovens:
+            return None
+        return self.kitchen.ovens[0].fan
+
+    def measures(self, document: DessertDocument) -> str:
+        """Whose cups to print: the kitchen's, else the author's, else the usual."""
+        if self.kitchen is not None:
+            return self.kitchen.measures
+        return document.measures or USUAL_MEASURES
+
+
+def batch(
+    path: Path,
+    *,
+    pieces: int | None = None,
+    mould: str | None = None,
+    kitchen: Path | None = None,
+    have: tuple[str, str] | None = None,
+) -> BatchSheet:
+    """The batch sheet of a document in a file.
+
+    `have` is an ingredient and the mass there is of it, which then decides how many pieces.
+
+    Raises
+    ------
+    EntremetryError
+        With one message that says what, where and how to mend it.
+    """
+    text = read_text(path, what="dessert document")
+    kitchen_text = None if kitchen is None else read_text(kitchen, what="kitchen document")
+
+    def read_mesh(name: str) -> bytes:
+        return read_mesh_beside(path.parent, name)
+
+    around = surroundings(kitchen_text, str(kitchen), read_mesh=read_mesh)
+    return _sheet(text, str(path), around, pieces, mould, have)
+
+
+def batch_of_text(
+    text: str,
+    *,
+    file: str = "document",
+    pieces: int | None = None,
+    mould: str | None = None,
+    kitchen_text: str | None = None,
+    have: tuple[str, str] | None = None,
+) -> BatchSheet:
+    """The batch sheet of a document at hand as text; see `batch`."""
+    return _sheet(text, file, surroundings(kitchen_text, "kitchen"), pieces, mould, have)
+
+
+def moulds(kitchen_text: str | None = None) -> tuple[Mould, ...]:
+    """Moulds to choose from: the kitchen's own and the built-in shelf."""
+    return tuple(surroundings(kitchen_text, "kitchen").moulds.values())
+
+
+def surroundings(
+    kitchen_text: str | None,
+    kitchen_file: str,
+    *,
+    read_mesh: Callable[[str], bytes] = no_mesh,
+) -> Surroundings:
+    """Read the kitchen, if there is one."""
+    kitchen = None if kitchen_text is None else read_kitchen(kitchen_text, file=kitchen_file)
+    return Surroundings(kitchen=kitchen, kitchen_file=kitchen_file, read_mesh=read_mesh)
+
+
+def _sheet(
+    text: str,
+    file: str,
+    around: Surroundings,
+    pieces: int | None,
+    mould: str | None,
+    have: tuple[str, str] | None,
+) -> BatchSheet:
+    document, tree = read_dessert(text, file=file)
+    dessert = resolve(
+        document,
+        tree,
+        file=file,
+        larder=around.larder,
+        moulds=around.moulds,
+        read_mesh=around.read_mesh,
+        mould_id=mould,
+        measures=around.kitchen.measures if around.kitchen else None,
+    )
+    reckoning = reckon(dessert, read_mesh=around.read_mesh)
+    if have is not None:
+        pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
+    return batch_sheet(
+        reckoning,
+        pieces=_allowed(document.pieces if pieces is None else pieces),
+        measures=around.measures(document),
+        fan=around.fan,
+    )
+
+
+def _allowed(pieces: int) -> int:
+    if not 1 <= pieces <= MAX_PIECES:
+        raise QuantityError(f"{pieces} pieces", f"1 to {MAX_PIECES} pieces")
+    return pieces

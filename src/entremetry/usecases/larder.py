@@ -1,0 +1,38 @@
+"""Look ingredients up."""
+
+from __future__ import annotations
+
+from entremetry.errors import UnknownName
+from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.larder import Larder
+from entremetry.store.larder_file import open_larder
+
+
+def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
+    """The ingredient of that name, or all whose names hold the words.
+
+    Raises
+    ------
+    UnknownName
+        With the three nearest names, if there is none.
+    """
+    larder = larder or open_larder()
+    try:
+        return (larder.find(words),)
+    except UnknownName:
+        found = search(words, larder)
+        if not found:
+            raise
+        return found
+
+
+def search(words: str, larder: Larder) -> tuple[Ingredient, ...]:
+    """Ingredients whose id, name, alias or group holds every word."""
+    wanted = words.casefold().split()
+    return tuple(i for i in larder if all(word in _said_of(i) for word in wanted))
+
+
+def _said_of(ingredient: Ingredient) -> str:
+    return " ".join(
+        (ingredient.id, ingredient.name, ingredient.group, *ingredient.aliases)
+    ).casefold()

@@ -1,0 +1,79 @@
+"""Publish a dessert: the recipe page with its drawing and its structured data."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.errors import StoreError
+from entremetry.publish import recipe_json_ld, recipe_page, section_svg
+from entremetry.store.files import write_atomically
+from entremetry.usecases.batch import batch
+
+DRAWING = "section.svg"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Published:
+    """What was written, and the sheet it was written from."""
+
+    files: tuple[Path, ...]
+    sheet: BatchSheet
+
+
+def publish(
+    path: Path,
+    to: Path,
+    *,
+    pieces: int | None = None,
+    mould: str | None = None,
+    kitchen: Path | None = None,
+    today: date | None = None,
+) -> Published:
+    """Write the page of a dessert document into a folder, which is made if it is not there.
+
+    Raises
+    ------
+    EntremetryError
+        If the document is refused, or the folder cannot be written; nothing half-written stays.
+    """
+    sheet = batch(path, pieces=pieces, mould=mould, kitchen=kitchen)
+    contents = published_files(sheet, today or date.today())
+    _make_folder(to)
+    for name, text in contents.items():
+        write_atomically(to / name, text.encode())
+    return Published(files=tuple(to / name for name in contents), sheet=sheet)
+
+
+def published_files(sheet: BatchSheet, today: date) -> dict[str, str]:
+    """Texts of the files of a publication by their names."""
+    structured = recipe_json_ld(sheet, image=DRAWING, date_published=today)
+    return {
+        f"{sheet.id}.html": recipe_page(
+            sheet, allergens=allergen_words(sheet), date_published=today, image=DRAWING
+        ),
+        f"{sheet.id}.jsonld": json.dumps(structured, ensure_ascii=False, indent=2) + "\n",
+        DRAWING: section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True),
+    }
+
+
+def allergen_words(sheet: BatchSheet) -> tuple[str, ...]:
+    """Allergens by the European list in words: 'gluten (wheat)', 'milk'."""
+    return tuple(_words(code) for code in sheet.allergens.eu)
+
+
+def _words(code: str) -> str:
+    group, _, name = code.partition(":")
+    return f"{group} ({name})" if name else group
+
+
+def _make_folder(folder: Path) -> None:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise StoreError(
+            f"the folder {folder} cannot be made: {error.strerror or error}"
+        ) from error
