@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
 
-from entremetry.errors import StoreError
+from entremetry.errors import Conflict, StoreError
 from entremetry.store import revisions
 from entremetry.store.backup import backup
 from entremetry.store.database import Database
@@ -85,6 +85,26 @@ class Library:
                 parent=started_from,
                 origin=Origin.EDIT,
                 when=self.clock(),
+            )
+            return revisions.newest(connection, kind, document_id)
+
+    def put(self, kind: Kind, document_id: str, text: str, *, started_from: int) -> StoredDocument:
+        """Keep a first revision (`started_from` 0) or the next one, and drop the draft.
+
+        Raises
+        ------
+        Conflict
+            If the newest revision, or its absence, is not what the edit started from.
+        """
+        if started_from > 0:
+            return self.save(kind, document_id, text, started_from=started_from)
+        with self.database.unit_of_work() as connection:
+            if document_id in revisions.ids(connection, kind):
+                found = revisions.newest(connection, kind, document_id).revision.number
+                raise Conflict(document_id, started_from=0, newest=found)
+            revisions.drop_draft(connection, kind, document_id)
+            revisions.create(
+                connection, kind, document_id, text, origin=Origin.NEW, when=self.clock()
             )
             return revisions.newest(connection, kind, document_id)
 

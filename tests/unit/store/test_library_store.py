@@ -143,3 +143,15 @@ def test_dropped_draft_is_gone(dome: Library) -> None:
     dome.keep_draft(DESSERT, "dome", "half a thought", started_from=1)
     dome.drop_draft(DESSERT, "dome")
     assert dome.draft(DESSERT, "dome") is None
+
+
+def test_put_writes_the_first_and_then_the_next_revision(library: Library) -> None:
+    assert library.put(Kind.KITCHEN, "kitchen", "one", started_from=0).revision.number == 1
+    assert library.put(Kind.KITCHEN, "kitchen", "two", started_from=1).revision.number == 2
+
+
+def test_two_first_revisions_are_a_conflict(library: Library) -> None:
+    library.put(Kind.KITCHEN, "kitchen", "one", started_from=0)
+    with pytest.raises(Conflict, match="started from revision 0, the newest is 1"):
+        library.put(Kind.KITCHEN, "kitchen", "other", started_from=0)
+    assert library.document(Kind.KITCHEN, "kitchen").text == "one"

@@ -1,0 +1,63 @@
+"""Answers of the use cases, kept while they are asked for again."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from markupsafe import Markup
+
+from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.larder.larder import Larder
+from entremetry.publish.drawing import section_svg
+from entremetry.usecases.batch import batch_of_text, surroundings
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Choices:
+    """What a person chose on the dessert page; what is not chosen is as the document says."""
+
+    pieces: int | None = None
+    mould: str | None = None
+    have: tuple[str, str] | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """A batch sheet with its drawing."""
+
+    sheet: BatchSheet
+    drawing: Markup
+
+    @property
+    def total(self) -> float:
+        """Mass to make of all components together. [kg]"""
+        return sum(component.mass.value for component in self.sheet.components)
+
+
+@lru_cache(maxsize=512)
+def answer(text: str, file: str, choices: Choices, kitchen_text: str | None) -> Answer:
+    """Batch sheet of a text for these choices; EntremetryError as the use case raises it."""
+    sheet = batch_of_text(
+        text,
+        file=file,
+        pieces=choices.pieces,
+        mould=choices.mould,
+        kitchen_text=kitchen_text,
+        have=choices.have,
+    )
+    drawing = section_svg(sheet.section, title=f"{sheet.name}, cut through the middle")
+    return Answer(sheet=sheet, drawing=Markup(drawing))
+
+
+@lru_cache(maxsize=256)
+def small_drawing(text: str, file: str, kitchen_text: str | None) -> Markup:
+    """Drawing of a dessert without words, for a card."""
+    sheet = answer(text, file, Choices(), kitchen_text).sheet
+    return Markup(section_svg(sheet.section, title=f"{sheet.name} in section", labelled=False))
+
+
+@lru_cache(maxsize=4)
+def larder(kitchen_text: str | None) -> Larder:
+    """Larder with the kitchen's own ingredients."""
+    return surroundings(kitchen_text, "kitchen").larder

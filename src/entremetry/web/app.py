@@ -1,0 +1,89 @@
+"""The workbench as an application: which page answers which address."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from pathlib import Path
+
+from starlette.applications import Starlette
+from starlette.middleware import Middleware
+from starlette.routing import BaseRoute, Mount, Route
+
+from entremetry.store import home_folder, open_library
+from entremetry.web import (
+    dessert_page,
+    edit_page,
+    kitchen_page,
+    larder_page,
+    library_page,
+    new_page,
+    recipe_page,
+    sources_page,
+)
+from entremetry.web.assets import Static
+from entremetry.web.forms import posted
+from entremetry.web.protection import Protection
+from entremetry.web.refusals import HANDLERS
+from entremetry.web.secret import token
+from entremetry.web.workbench import Workbench
+
+DESSERT = "/desserts/{id}"
+EDIT = "/desserts/{id}/edit"
+
+
+def build_app(home: Path | None = None) -> Starlette:
+    """Open the library in a data folder and put the pages before it.
+
+    Raises
+    ------
+    StoreError
+        If the library cannot be opened.
+    """
+    folder = home_folder(home)
+    app = Starlette(
+        routes=routes(),
+        middleware=[Middleware(Protection)],
+        exception_handlers=dict(HANDLERS),
+        lifespan=_lifespan,
+    )
+    app.state.workbench = Workbench(
+        library=open_library(folder), token=token(folder), place=str(folder)
+    )
+    return app
+
+
+def routes() -> list[BaseRoute]:
+    """Every address of the workbench; what changes something is asked by POST alone."""
+    return [
+        Route("/", library_page.show_library),
+        Route(DESSERT, dessert_page.show_dessert),
+        Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
+        Route(f"{DESSERT}/page", recipe_page.show_recipe),
+        Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
+        Route(EDIT, edit_page.show_edit, methods=["GET"]),
+        Route(EDIT, posted(edit_page.save), methods=["POST"]),
+        Route(f"{EDIT}/undo", posted(edit_page.undo), methods=["POST"]),
+        Route(f"{EDIT}/restore", posted(edit_page.restore), methods=["POST"]),
+        Route(f"{EDIT}/drop-draft", posted(edit_page.throw_draft_away), methods=["POST"]),
+        Route("/new", new_page.show_new, methods=["GET"]),
+        Route("/new", posted(new_page.write_new), methods=["POST"]),
+        Route("/larder", larder_page.show_larder),
+        Route("/larder/found", larder_page.show_found),
+        Route("/larder/{id}", larder_page.show_ingredient),
+        Route("/kitchen", kitchen_page.show_kitchen, methods=["GET"]),
+        Route("/kitchen", posted(kitchen_page.save), methods=["POST"]),
+        Route("/kitchen/undo", posted(kitchen_page.undo), methods=["POST"]),
+        Route("/kitchen/restore", posted(kitchen_page.restore), methods=["POST"]),
+        Route("/kitchen/drop-draft", posted(kitchen_page.throw_draft_away), methods=["POST"]),
+        Route("/sources", sources_page.show_sources),
+        Mount("/static", Static()),
+    ]
+
+
+@asynccontextmanager
+async def _lifespan(app: Starlette) -> AsyncIterator[None]:
+    try:
+        yield
+    finally:
+        app.state.workbench.library.close()

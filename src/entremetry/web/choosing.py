@@ -1,0 +1,83 @@
+"""What a person chose on the dessert page, and what comes of it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from markupsafe import Markup
+
+from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.errors import DocumentError, EntremetryError, Fault, QuantityError
+from entremetry.web.answers import Choices, answer
+from entremetry.web.wording import millilitres
+
+NO_DRAWING = Markup('<p class="no-drawing">No drawing yet</p>')
+PLAIN_NUMBER = re.compile(r"[0-9]+([.,][0-9]+)?")
+MEND_DOCUMENT = "Mend it in the document; nothing is lost meanwhile."
+MEND_CHOICE = "Choose another mould or number of pieces, or change the document."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class View:
+    """A sheet with its drawing, or the trouble that stands in its way. Total mass in kg."""
+
+    sheet: BatchSheet | None = None
+    total: float = 0.0
+    drawing: Markup = NO_DRAWING
+    chosen_mould: str = ""
+    trouble: str = ""
+    faults: tuple[Fault, ...] = ()
+    advice: str = ""
+
+
+def view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) -> View:
+    """Show a dessert as asked for."""
+    try:
+        found = answer(text, file, choices(asked), kitchen)
+    except DocumentError as error:
+        first = str(error).splitlines()[0]
+        return View(trouble=first, faults=error.faults, advice=MEND_DOCUMENT)
+    except EntremetryError as error:
+        return View(trouble=str(error), advice=MEND_CHOICE)
+    return View(
+        sheet=found.sheet,
+        total=found.total,
+        drawing=found.drawing,
+        chosen_mould=mould_words(found.sheet),
+    )
+
+
+def mould_words(sheet: BatchSheet) -> str:
+    """Name of a mould and what it holds."""
+    return f"{sheet.mould.name}, {millilitres(sheet.mould.cavity_volume.value)}"
+
+
+def choices(asked: Mapping[str, str]) -> Choices:
+    """Choices in a query.
+
+    Raises
+    ------
+    QuantityError
+        If the number of pieces is no whole number.
+    """
+    mould = asked.get("mould", "").strip() or None
+    have = _have(asked.get("have_of", "").strip(), asked.get("have_g", "").strip())
+    pieces = None if have else _pieces(asked.get("pieces", "").strip())
+    return Choices(pieces=pieces, mould=mould, have=have)
+
+
+def _pieces(text: str) -> int | None:
+    if not text:
+        return None
+    if not (text.isascii() and text.isdigit() and len(text) <= 9):
+        raise QuantityError(f"'{text[:40]}' pieces", "a whole number, such as 12")
+    return int(text)
+
+
+def _have(ingredient: str, mass: str) -> tuple[str, str] | None:
+    if not ingredient or not mass:
+        return None
+    plain = PLAIN_NUMBER.fullmatch(mass)
+    return ingredient, f"{mass.replace(',', '.')} g" if plain else mass

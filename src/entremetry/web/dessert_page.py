@@ -1,0 +1,101 @@
+"""A dessert: its section, the choice of mould and pieces, and how much of everything."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import ClassVar
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.store import StoredDocument
+from entremetry.usecases.library import dessert, kitchen_text
+from entremetry.web.choosing import View, mould_words, view
+from entremetry.web.mould_tiles import MouldGroup, mould_groups
+from entremetry.web.rendering import rendered
+from entremetry.web.workbench import workbench_of
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """Something to choose by name."""
+
+    id: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DessertPage:
+    """Context of dessert.html; texts of fields are as they were typed."""
+
+    template: ClassVar[str] = "dessert.html"
+    id: str
+    name: str
+    about: str
+    view: View
+    pieces: str
+    mould: str
+    own_mould: str
+    groups: tuple[MouldGroup, ...]
+    ingredients: tuple[Named, ...]
+    have_g: str
+    have_of: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SheetAnswer:
+    """Context of sheet_answer.html: what a choice changes on the page."""
+
+    template: ClassVar[str] = "sheet_answer.html"
+    id: str
+    view: View
+
+
+def show_dessert(request: Request) -> Response:
+    """GET /desserts/{id}"""
+    library = workbench_of(request).library
+    stored = dessert(library, request.path_params["id"])
+    return rendered(request, dessert_page(request, stored, kitchen_text(library)))
+
+
+def show_sheet(request: Request) -> Response:
+    """GET /desserts/{id}/sheet: the part of the page that a choice changes."""
+    library = workbench_of(request).library
+    stored = dessert(library, request.path_params["id"])
+    shown = view(stored.text, stored.id, request.query_params, kitchen_text(library))
+    return rendered(request, SheetAnswer(id=stored.id, view=shown))
+
+
+def dessert_page(request: Request, stored: StoredDocument, kitchen: str | None) -> DessertPage:
+    """Context of the page for what the query asks."""
+    asked = request.query_params
+    shown = view(stored.text, stored.id, asked, kitchen)
+    usual = view(stored.text, stored.id, {}, kitchen).sheet
+    known = shown.sheet or usual
+    return DessertPage(
+        id=stored.id,
+        name=known.name if known else stored.id,
+        about=known.about if known else "",
+        view=shown,
+        pieces=str(shown.sheet.pieces) if shown.sheet else asked.get("pieces", ""),
+        mould=asked.get("mould", ""),
+        own_mould=mould_words(usual) if usual else "",
+        groups=mould_groups(kitchen),
+        ingredients=ingredients(known) if known else (),
+        have_g=asked.get("have_g", ""),
+        have_of=asked.get("have_of", ""),
+    )
+
+
+def ingredients(sheet: BatchSheet) -> tuple[Named, ...]:
+    """Each ingredient of a sheet once, by name."""
+    lines = (line for component in sheet.components for line in component.lines)
+    bought = {purchase.id for purchase in sheet.shopping}
+    return _by_name({line.id: line.name for line in lines if line.id in bought}.items())
+
+
+def _by_name(names: Iterable[tuple[str, str]]) -> tuple[Named, ...]:
+    found = (Named(id=id_, name=name) for id_, name in names)
+    return tuple(sorted(found, key=lambda named: named.name.casefold()))

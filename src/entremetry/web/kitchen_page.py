@@ -1,0 +1,80 @@
+"""The kitchen: its text, to be read and edited."""
+
+from __future__ import annotations
+
+from starlette.requests import Request
+from starlette.responses import RedirectResponse, Response
+
+from entremetry.errors import Conflict, DocumentError
+from entremetry.usecases.library import (
+    KITCHEN,
+    Opened,
+    drop_kitchen_draft,
+    open_kitchen,
+    restore_kitchen,
+    save_kitchen,
+    undo_kitchen,
+)
+from entremetry.web.editing import Subject, conflict_page, faulty_page, opened_page
+from entremetry.web.forms import Form
+from entremetry.web.rendering import rendered
+from entremetry.web.starter_kitchen import STARTER
+from entremetry.web.workbench import Workbench, workbench_of
+
+SUBJECT = Subject(
+    id=KITCHEN,
+    thing="kitchen",
+    heading="Your kitchen",
+    lead="What you own: moulds, cold, heat, and whose cups and spoons you measure with.",
+    label="Kitchen document",
+    action="/kitchen",
+    back="/",
+    back_words="To the library",
+)
+
+
+def show_kitchen(request: Request) -> Response:
+    """GET /kitchen"""
+    return rendered(request, opened_page(SUBJECT, _opened(workbench_of(request))))
+
+
+def save(request: Request, form: Form) -> Response:
+    """POST /kitchen"""
+    workbench, text = workbench_of(request), form.text("text")
+    started_from = form.whole_number("started_from") or 0
+    try:
+        save_kitchen(workbench.library, text, started_from=started_from)
+    except DocumentError as error:
+        page = faulty_page(SUBJECT, _opened(workbench), text, started_from, error.faults)
+        return rendered(request, page, status=422)
+    except Conflict as error:
+        page = conflict_page(SUBJECT, _opened(workbench), text, str(error))
+        return rendered(request, page, status=409)
+    return RedirectResponse("/kitchen", status_code=303)
+
+
+def undo(request: Request, form: Form) -> Response:
+    """POST /kitchen/undo"""
+    started_from = form.whole_number("started_from") or 0
+    undo_kitchen(workbench_of(request).library, started_from=started_from)
+    return RedirectResponse("/kitchen", status_code=303)
+
+
+def restore(request: Request, form: Form) -> Response:
+    """POST /kitchen/restore"""
+    restore_kitchen(
+        workbench_of(request).library,
+        form.whole_number("revision") or 0,
+        started_from=form.whole_number("started_from") or 0,
+    )
+    return RedirectResponse("/kitchen", status_code=303)
+
+
+def throw_draft_away(request: Request, form: Form) -> Response:
+    """POST /kitchen/drop-draft"""
+    drop_kitchen_draft(workbench_of(request).library)
+    return RedirectResponse("/kitchen", status_code=303)
+
+
+def _opened(workbench: Workbench) -> Opened:
+    return open_kitchen(workbench.library, starter=STARTER)

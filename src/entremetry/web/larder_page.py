@@ -1,0 +1,142 @@
+"""The larder: look for an ingredient, and see what is known of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from typing import ClassVar
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from entremetry.errors import nearest_names
+from entremetry.larder.constituents import Constituents
+from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.larder import Larder
+from entremetry.publish.typography import per_cent
+from entremetry.sources import BIBLIOGRAPHY
+from entremetry.usecases import larder as usecases_larder
+from entremetry.usecases.library import kitchen_text
+from entremetry.web.answers import larder
+from entremetry.web.rendering import rendered
+from entremetry.web.workbench import workbench_of
+
+LONGEST_QUERY = 120
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LarderPage:
+    """Context of larder.html."""
+
+    template: ClassVar[str] = "larder.html"
+    everything: int
+    q: str
+    found: tuple[Ingredient, ...]
+    nearest: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LarderFound:
+    """Context of larder_found.html: what a search changes on the page."""
+
+    template: ClassVar[str] = "larder_found.html"
+    q: str
+    found: tuple[Ingredient, ...]
+    nearest: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """A name and what is said of it."""
+
+    name: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class IngredientPage:
+    """Context of ingredient.html."""
+
+    template: ClassVar[str] = "ingredient.html"
+    ingredient: Ingredient
+    rows: tuple[Fact, ...]
+    facts: tuple[Fact, ...]
+    household_sources: tuple[str, ...]
+    known_source: bool
+
+
+def show_larder(request: Request) -> Response:
+    """GET /larder"""
+    every, q = _larder(request), _query(request)
+    found = search(every, q)
+    page = LarderPage(everything=len(every), q=q, found=found, nearest=near(every, q, found))
+    return rendered(request, page)
+
+
+def show_found(request: Request) -> Response:
+    """GET /larder/found: the part of the page that a search changes."""
+    every, q = _larder(request), _query(request)
+    found = search(every, q)
+    return rendered(request, LarderFound(q=q, found=found, nearest=near(every, q, found)))
+
+
+def show_ingredient(request: Request) -> Response:
+    """GET /larder/{id}"""
+    ingredient = _larder(request).find(request.path_params["id"])
+    keys = tuple(dict.fromkeys(weight.source for weight in ingredient.household))
+    page = IngredientPage(
+        ingredient=ingredient,
+        rows=made_of(ingredient.composition),
+        facts=measured(ingredient),
+        household_sources=tuple(key for key in keys if key in BIBLIOGRAPHY),
+        known_source=ingredient.source in BIBLIOGRAPHY,
+    )
+    return rendered(request, page)
+
+
+def search(every: Larder, q: str) -> tuple[Ingredient, ...]:
+    """Ingredients that bear every word of the query; those that begin with it stand first."""
+    found = usecases_larder.search(q, every)
+    return tuple(sorted(found, key=lambda each: (_rank(each, q), each.name.casefold())))
+
+
+def near(every: Larder, q: str, found: tuple[Ingredient, ...]) -> tuple[str, ...]:
+    """Nearest names when a search finds nothing."""
+    if found or not q:
+        return ()
+    return nearest_names(q, (name for each in every for name in (each.name, *each.aliases)))
+
+
+def made_of(composition: Constituents) -> tuple[Fact, ...]:
+    """Constituents that are there, the most first."""
+    amounts = ((field.name, getattr(composition, field.name)) for field in fields(composition))
+    there = sorted(((name, part) for name, part in amounts if part > 0), key=lambda row: -row[1])
+    return tuple(Fact(name.replace("_", " "), _in_100_grams(part)) for name, part in there)
+
+
+def measured(ingredient: Ingredient) -> tuple[Fact, ...]:
+    """What else is known of an ingredient, in words."""
+    known = (
+        ("Energy in 100 g", ingredient.energy, lambda energy: f"{energy / 41_840:.0f} kcal"),
+        ("Bloom", ingredient.bloom, lambda bloom: f"{bloom:g}"),
+        ("Brix", ingredient.brix, lambda brix: f"{brix:g} °Bx"),
+        ("Cocoa", ingredient.cocoa, per_cent),
+        ("Not eaten", ingredient.refuse or None, per_cent),
+    )
+    return tuple(Fact(name, say(value)) for name, value, say in known if value is not None)
+
+
+def _larder(request: Request) -> Larder:
+    return larder(kitchen_text(workbench_of(request).library))
+
+
+def _query(request: Request) -> str:
+    return request.query_params.get("q", "").strip()[:LONGEST_QUERY]
+
+
+def _rank(ingredient: Ingredient, q: str) -> bool:
+    return not ingredient.name.casefold().startswith(q.casefold())
+
+
+def _in_100_grams(fraction: float) -> str:
+    grams = fraction * 100.0
+    return f"{grams:.1f}" if grams >= 0.05 else "under 0.1"

@@ -1,0 +1,110 @@
+"""Moulds to choose from, with a small picture of each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+from markupsafe import Markup
+
+from entremetry.kitchen.mould import Mould
+from entremetry.shapes.solid import Floats
+from entremetry.usecases.batch import moulds
+
+WIDTH = 100.0
+HEIGHT = 56.0
+MARGIN = 3.0
+MOST_POINTS = 64
+LARGEST_PORTION = 250e-6
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MouldTile:
+    """One mould as the chooser shows it. Volume in m3."""
+
+    id: str
+    name: str
+    size: str
+    volume: float
+    cavities: int
+    picture: Markup
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MouldGroup:
+    """Moulds that are used alike."""
+
+    name: str
+    moulds: tuple[MouldTile, ...]
+
+
+@lru_cache(maxsize=8)
+def mould_groups(kitchen_text: str | None) -> tuple[MouldGroup, ...]:
+    """Moulds and vessels of the kitchen and the built-in shelf."""
+    every = moulds(kitchen_text)
+    groups = (
+        MouldGroup(name="Small moulds, one piece each", moulds=_tiles(every, _is_small)),
+        MouldGroup(name="Large moulds", moulds=_tiles(every, _is_large)),
+        MouldGroup(name="Glasses and dishes", moulds=_tiles(every, lambda mould: mould.vessel)),
+    )
+    return tuple(group for group in groups if group.moulds)
+
+
+def picture(mould: Mould) -> Markup:
+    """Section of a mould as what is made in it will stand."""
+    outlines = [_upright(outline, mould) for outline in mould.solid.section()]
+    points = np.concatenate(outlines)
+    low, high = points.min(axis=0), points.max(axis=0)
+    scale = min(
+        (WIDTH - 2 * MARGIN) / (high[0] - low[0]), (HEIGHT - 2 * MARGIN) / (high[1] - low[1])
+    )
+    middle = (low[0] + high[0]) / 2
+    paths = (
+        _path(
+            [
+                (WIDTH / 2 + (x - middle) * scale, HEIGHT - MARGIN - (z - low[1]) * scale)
+                for x, z in outline
+            ]
+        )
+        for outline in outlines
+    )
+    return Markup(
+        '<svg viewBox="0 0 {} {}" aria-hidden="true" focusable="false">'
+        '<path class="mould-cavity" d="{}"/></svg>'
+    ).format(f"{WIDTH:g}", f"{HEIGHT:g}", " ".join(paths))
+
+
+def _tiles(every: Sequence[Mould], wanted: Callable[[Mould], bool]) -> tuple[MouldTile, ...]:
+    return tuple(_tile(mould) for mould in every if wanted(mould))
+
+
+def _tile(mould: Mould) -> MouldTile:
+    return MouldTile(
+        id=mould.id,
+        name=mould.name,
+        size=mould.size,
+        volume=mould.solid.volume,
+        cavities=mould.cavities,
+        picture=picture(mould),
+    )
+
+
+def _is_small(mould: Mould) -> bool:
+    return not mould.vessel and mould.solid.volume <= LARGEST_PORTION
+
+
+def _is_large(mould: Mould) -> bool:
+    return not mould.vessel and mould.solid.volume > LARGEST_PORTION
+
+
+def _upright(outline: Floats, mould: Mould) -> Floats:
+    thinned = outline[:: max(1, len(outline) // MOST_POINTS)]
+    if not mould.fills_upside_down:
+        return thinned
+    return np.column_stack((thinned[:, 0], mould.solid.height - thinned[:, 1]))
+
+
+def _path(points: Sequence[tuple[float, float]]) -> str:
+    return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points) + "Z"

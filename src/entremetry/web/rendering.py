@@ -1,0 +1,61 @@
+"""Pages made from templates: each page is a frozen context that names its template."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+from functools import cache
+from pathlib import Path
+from typing import Any, ClassVar, Protocol
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from starlette.requests import Request
+from starlette.responses import HTMLResponse
+
+from entremetry.publish.typography import grams, hours, millimetres, per_cent, typeset
+from entremetry.web import wording
+from entremetry.web.assets import address
+
+FOLDER = Path(__file__).parent / "templates"
+
+
+class Page(Protocol):
+    """What a page shows; its fields are all that its template may name."""
+
+    template: ClassVar[str]
+    __dataclass_fields__: ClassVar[dict[str, Any]]
+
+
+@cache
+def environment() -> Environment:
+    """Return the templates, compiled once, that escape everything and refuse unknown names."""
+    made = Environment(
+        loader=FileSystemLoader(FOLDER),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        auto_reload=False,
+    )
+    made.filters.update(
+        grams=grams,
+        hours=hours,
+        millimetres=millimetres,
+        per_cent=per_cent,
+        typeset=typeset,
+        millilitres=wording.millilitres,
+        density=wording.density,
+        figure=wording.figure,
+        interval=wording.interval,
+        cited=wording.cited,
+        when=wording.when,
+    )
+    made.globals.update(asset=address, counted=wording.counted)
+    return made
+
+
+def rendered(request: Request, page: Page, *, status: int = 200) -> HTMLResponse:
+    """Answer a request with a page."""
+    shown = {field.name: getattr(page, field.name) for field in fields(page)}
+    template = environment().get_template(page.template)
+    text = template.render(**shown, token=request.app.state.workbench.token, path=request.url.path)
+    return HTMLResponse(text, status_code=status)

@@ -1,0 +1,74 @@
+"""Numbers, dates and reasons as the pages say them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from datetime import datetime
+
+from entremetry.publish.typography import NO_BREAK, grams, hours, millimetres, per_cent
+from entremetry.sources import Figure, Source, cite
+
+
+def millilitres(volume: float) -> str:
+    """Volume in m3, said in millilitres."""
+    value = volume * 1e6
+    places = 0 if abs(value) >= 99.5 else 1
+    return f"{value:,.{places}f}".replace(",", "\u202f").removesuffix(".0") + f"{NO_BREAK}ml"
+
+
+def density(value: float) -> str:
+    """Density in kg/m3, said in grams per millilitre."""
+    return f"{value / 1e3:.2f}{NO_BREAK}g/ml"
+
+
+def area(value: float) -> str:
+    """Area in m2, said in square centimetres."""
+    return f"{value * 1e4:.0f}{NO_BREAK}cm²"
+
+
+SAID: Mapping[str, Callable[[float], str]] = {
+    "kg": grams,
+    "m3": millilitres,
+    "m³": millilitres,
+    "kg/m3": density,
+    "kg/m³": density,
+    "m2": area,
+    "m²": area,
+    "m": millimetres,
+    "s": hours,
+}
+
+
+def said(value: float, unit: str) -> str:
+    """A value in its SI unit, said as a cook reads it."""
+    plain = SAID.get(unit)
+    return plain(value) if plain else f"{value:g}{NO_BREAK}{unit}".rstrip()
+
+
+def figure(value: Figure) -> str:
+    """Value of a figure."""
+    return said(value.value, value.unit)
+
+
+def interval(value: Figure) -> str:
+    """Both ends of a figure and how wide that is; empty for an exact one."""
+    if not value.relative_error:
+        return ""
+    ends = f"between {said(value.low, value.unit)} and {said(value.high, value.unit)}"
+    return f"{ends} (±{NO_BREAK}{per_cent(value.relative_error)})"
+
+
+def cited(keys: tuple[str, ...]) -> tuple[Source, ...]:
+    """Sources behind these keys, each once."""
+    return tuple(cite(key) for key in dict.fromkeys(keys) if key)
+
+
+def when(moment: datetime) -> str:
+    """Moment in local time, to the minute."""
+    local = moment.astimezone()
+    return f"{local.day} {local:%B %Y, %H:%M}"
+
+
+def counted(number: int, one: str, many: str) -> str:
+    """Number with the word for one or for many."""
+    return f"{number}{NO_BREAK}{one if number == 1 else many}"
