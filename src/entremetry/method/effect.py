@@ -26,6 +26,7 @@ from entremetry.method.step import AnyStep
 
 SOAKING_FACTOR = 5.0  # a soaked sheet takes up about five times its mass: common_practice
 CREAM_OVERRUN = 238.0 / 120.0 - 1.0  # heavy cream, one US cup fluid and whipped: usda_sr28
+LIQUID_SHARE = 0.55  # water and alcohol from which a line can soak another: our own rule
 CREAM_FAT = 0.25  # milk fat from which a mix is taken for cream
 STEAMING = 353.15  # K; from here on the loss of water is worth a word
 BOILED_DOWN = 378.15  # K; a syrup this hot has lost most of its water
@@ -90,16 +91,20 @@ def _soaking_water(step: Soak, soaked: Mapping[str, Portion], dry: float, ledger
     if step.water is not None:
         return step.water
     if soaked and all(portion.is_gelatine for portion in soaked.values()):
-        water = SOAKING_FACTOR * dry
         ledger.assume(
-            f"the gelatine takes up {SOAKING_FACTOR:g} times its mass, {water * 1000:.3g} g of "
-            "water, which is added to the mass of the component (common practice, no source); "
-            "state the water to be exact",
+            f"the gelatine takes up {SOAKING_FACTOR:g} times its mass of water, which is added to "
+            "the mass of the component (common practice, no source); state the water to be exact",
             "common_practice",
         )
-        return water
-    ledger.assume("no soaking water is stated, none is counted")
+        return SOAKING_FACTOR * dry
+    if not any(_is_liquid(portion) for portion in soaked.values()):
+        ledger.assume("no soaking water is stated, none is counted")
     return 0.0
+
+
+def _is_liquid(portion: Portion) -> bool:
+    parts = portion.constituents
+    return parts.water + parts.alcohol > LIQUID_SHARE * portion.mass
 
 
 def _heat(step: Heated, mix: Mix, ledger: Ledger) -> Mix:

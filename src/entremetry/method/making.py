@@ -19,7 +19,7 @@ from entremetry.method.made_density import (
     with_density,
 )
 from entremetry.method.portion import Portion
-from entremetry.method.route import Stop, route
+from entremetry.method.route import Route, Stop, route
 from entremetry.method.step import AnyStep
 from entremetry.sources.figure import Figure
 
@@ -33,13 +33,15 @@ def make(
     steps: Sequence[AnyStep],
     *,
     component_name: str,
+    component_id: str = "",
     kind: str = "",
     density: float | None = None,
 ) -> Made:
     """Follow a method step by step and keep the books.
 
-    `component_name` is used in refusals. `kind` decides whether the usual loss in bowl and bag
-    is assumed where the method states none. `density` [kg/m3] is the author's own measurement of
+    `component_name` is used in refusals, `component_id` in the place of a fault in the document
+    (the name, if there is none). `kind` decides whether the usual loss in bowl and
+    bag is assumed where the method states none. `density` [kg/m3] is the author's own measurement of
     the finished component.
 
     Raises
@@ -50,7 +52,8 @@ def make(
         If a step takes more than there is; the message names component and step.
     """
     ledger = Ledger()
-    bowl, raw = _follow(lines, steps, component_name, ledger)
+    way = route(tuple(lines), steps, component=component_id or component_name)
+    bowl, raw = _follow(lines, steps, way, component_name, ledger)
     mix = _after_usual_loss(bowl, steps, kind, ledger).mix
     if not mix.mass > 0.0:
         raise BalanceError(f"{component_name}: nothing is left of it; give its formula masses")
@@ -78,10 +81,13 @@ def scaled_made(made: Made, factor: float) -> Made:
 
 
 def _follow(
-    lines: Mapping[str, Portion], steps: Sequence[AnyStep], name: str, ledger: Ledger
+    lines: Mapping[str, Portion],
+    steps: Sequence[AnyStep],
+    way: Route,
+    name: str,
+    ledger: Ledger,
 ) -> tuple[Bowl, Mix | None]:
     """Bowl at the end, and the dough as it went into the oven."""
-    way = route(tuple(lines), steps, component=name)
     if not steps:
         return _filled(Stop(bowl=way.last_bowl, lines=tuple(lines)), {}, lines), None
     bowls: dict[str, Bowl] = {}

@@ -115,7 +115,8 @@ def _first_stop(survey: _Survey, bowls: Sequence[str]) -> int:
 
 def _stop(survey: _Survey, index: int, step: AnyStep, bowl: str, extra: Sequence[str]) -> Stop:
     filled = bool(survey.holds.get(bowl))
-    lines, bowls = list(extra), []
+    lines: list[str] = []
+    bowls: list[str] = []
     for name in step.what:
         if name in survey.lines and name not in survey.used and name not in lines:
             lines.append(name)
@@ -124,6 +125,7 @@ def _stop(survey: _Survey, index: int, step: AnyStep, bowl: str, extra: Sequence
             survey.holds.setdefault(bowl, set()).update(survey.holds.pop(name))
         elif name != bowl or name in lines:
             _refuse(survey, index, name, bowl)
+    lines.extend(extra)
     survey.used.update(lines)
     survey.holds.setdefault(bowl, set()).update(lines)
     _require_contents(survey, index, step, bowl)

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from pydantic import TypeAdapter
 
-from entremetry.errors import BalanceError
+from entremetry.errors import BalanceError, DocumentError
 from entremetry.formula import brix, density
 from entremetry.larder.constituents import Constituents
 from entremetry.method import AnyStep, Made, Portion, Step, make
@@ -102,6 +102,19 @@ def test_anything_else_soaked_without_water_takes_up_none() -> None:
     made = made_of({"fruit": portion(SYRUP, 50)}, {"step": "soak", "what": ["fruit"]})
     assert made.mass_in == pytest.approx(0.05)
     assert "no soaking water is stated" in made.assumptions[0]
+
+
+def test_a_line_soaked_in_another_needs_no_water() -> None:
+    lines = {"fruit": portion(SYRUP, 50), "milk": portion(CREAM, 100)}
+    made = made_of(lines, {"step": "soak", "what": ["fruit", "milk"]})
+    assert made.assumptions == ()
+    assert made.mass_in == pytest.approx(0.15)
+
+
+def test_a_fault_names_the_component_by_its_id() -> None:
+    steps = STEPS.validate_python([{"step": "mix", "what": ["craem"]}])
+    with pytest.raises(DocumentError, match=r"components\.heart-1\.method\.0\.what"):
+        make(LINES, steps, component_name="Heart", component_id="heart-1")
 
 
 def test_water_is_shared_by_mass_between_what_soaks_together() -> None:
