@@ -40,9 +40,9 @@ def make(
     """Follow a method step by step and keep the books.
 
     `component_name` is used in refusals, `component_id` in the place of a fault in the document
-    (the name, if there is none). `kind` decides whether the usual loss in bowl and
-    bag is assumed where the method states none. `density` [kg/m3] is the author's own measurement of
-    the finished component.
+    (the name, if there is none). `kind` decides whether the usual loss in bowl and bag is assumed
+    where the method states none. `density` [kg/m3] is the author's own measurement of the
+    finished component.
 
     Raises
     ------
