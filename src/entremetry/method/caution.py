@@ -13,6 +13,7 @@ HOT_SUGAR = 383.15  # K
 EGG_DONE = 344.15  # K, 71 °C (160 °F)
 ENZYMES_GONE = 358.15  # K, 85 °C
 COOLING_STARTS = 330.15  # K, 57 °C
+MOIST = 0.4  # water share of the lines; our own rule
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -119,7 +120,7 @@ def _alcohol(lines: Mapping[str, Portion]) -> list[Caution]:
 
 def _cooling(lines: Mapping[str, Portion], highest: Mapping[str, float]) -> list[Caution]:
     delicate = [name for name, line in lines.items() if _keeps_badly(line)]
-    if not any(highest[name] >= COOLING_STARTS for name in delicate):
+    if not _is_moist(lines) or not any(highest[name] >= COOLING_STARTS for name in delicate):
         return []
     text = (
         "Cooked egg and dairy must pass quickly through the warm range: from 57 °C (135 °F) to "
@@ -127,6 +128,12 @@ def _cooling(lines: Mapping[str, Portion], highest: Mapping[str, float]) -> list
         "eaten at once or your rules ask for more."
     )
     return [Caution(text=text, source="fda_food_code")]
+
+
+def _is_moist(lines: Mapping[str, Portion]) -> bool:
+    """Whether it stays wetter than a biscuit or sponge, which keep without cold."""
+    mass = sum(line.mass for line in lines.values())
+    return sum(line.constituents.water for line in lines.values()) > MOIST * mass
 
 
 def _keeps_badly(line: Portion) -> bool:

@@ -172,6 +172,7 @@ def _fold(step: Fold, mix: Mix, ledger: Ledger) -> Mix:
         ledger.assume(
             f"folding keeps {KEPT * 100:.0f} % of the air (0.85 to 0.95, from memory)",
             "from_memory",
+            everywhere=True,
         )
     return fold(mix, kept=KEPT if step.kept is None else step.kept)
 

@@ -118,7 +118,8 @@ def _heated(step: Heated, what: str, told: Telling) -> str:
             return f"boil{what}{to}{_about(step)}{end}"
         case CookTo():
             return f"heat{what}{to}, stirring{_about(step)}{end}"
-    return f"simmer{what}{to.replace(' to ', ' at ', 1)}{_for(step)}{end}"
+    at_for = f"{to.replace(' to ', ' at ', 1)}{_for(step)}"
+    return f"simmer{what}{at_for}{end if at_for else end.removeprefix(',')}"
 
 
 def _end(step: Heated, factor: float) -> str:
@@ -139,7 +140,7 @@ def _gone(part: Part, factor: float) -> str:
 
 def _whipped(step: Whip) -> str:
     if step.overrun is not None:
-        return f" to {1.0 + step.overrun:.2g} times its volume"
+        return f" to {1.0 + step.overrun:.2g} times the volume"
     if step.density is not None:
         return f" until 100 ml weighs {format_mass(step.density * 1e-4)}"
     return ""

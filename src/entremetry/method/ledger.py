@@ -26,8 +26,10 @@ class Ledger:
                 Change(step=self.step, reason=reason, mass=mass, because=because, source=source)
             )
 
-    def assume(self, text: str, source: str = "") -> None:
-        """Enter something taken for granted, with the step it concerns."""
-        self.assumptions.append(f"{self.step}: {text}" if self.step else text)
+    def assume(self, text: str, source: str = "", *, everywhere: bool = False) -> None:
+        """Enter something taken for granted, with its step unless it holds `everywhere`."""
+        told = f"{self.step}: {text}" if self.step and not everywhere else text
+        if told not in self.assumptions:
+            self.assumptions.append(told)
         if source and source not in self.sources:
             self.sources.append(source)

@@ -97,6 +97,12 @@ def test_cooked_custard_is_to_be_cooled_in_two_stages() -> None:
     assert "within 2 hours" not in texts({"sugar": SUGAR}, HEAT)
 
 
+def test_a_biscuit_needs_no_cooling_in_stages() -> None:
+    oven = {"step": "bake", "at": "170 °C"}
+    assert "within 2 hours" not in texts({"y": YOLK, "f": FLOUR}, oven)
+    assert "within 2 hours" in texts({"y": YOLK, "milk": MILK}, oven)
+
+
 def test_the_word_that_promises_is_never_used_and_every_source_exists() -> None:
     everything = told(
         {"y": YOLK, "f": FLOUR, "k": KIWI, "g": SHEET, "rum": RUM, "milk": MILK, "s": SUGAR},

@@ -55,12 +55,12 @@ def method(lines: list[str], *steps: dict[str, Any], **options: Any) -> tuple[st
             {"step": "simmer", "to_mass": "180 g", "time": "10 min"},
             "Simmer for 10 minutes, until 180 g is left.",
         ),
-        ({"step": "simmer", "to_brix": 65}, "Simmer, until it has 65 °Brix."),
+        ({"step": "simmer", "to_brix": 65}, "Simmer until it has 65 °Brix."),
         (
             {"step": "simmer", "temperature": "90 °C", "evaporates": "40 g"},
             "Simmer at 90 °C (194 °F), until 40 g of water has boiled away.",
         ),
-        ({"step": "simmer", "evaporates": "12 %"}, "Simmer, until it weighs 12 % less."),
+        ({"step": "simmer", "evaporates": "12 %"}, "Simmer until it weighs 12 % less."),
         ({"step": "cool-to", "temperature": "24 °C"}, "Cool to 24 °C (75 °F)."),
         ({"step": "strain"}, "Strain."),
         (
@@ -69,7 +69,7 @@ def method(lines: list[str], *steps: dict[str, Any], **options: Any) -> tuple[st
         ),
         (
             {"step": "whip", "what": ["cream"], "overrun": "90 %"},
-            "Whip the cream 35 % to 1.9 times its volume.",
+            "Whip the cream 35 % to 1.9 times the volume.",
         ),
         ({"step": "whip", "density": "0.5 g/ml"}, "Whip until 100 ml weighs 50 g."),
         ({"step": "whip"}, "Whip."),
@@ -157,7 +157,7 @@ def test_an_insert_from_start_to_end() -> None:
         "Heat the whole milk, vanilla pod and sugar to 82 °C (180 °F), stirring; off the heat, "
         "stir in the soaked gelatine sheet.",
         "Strain, taking out the vanilla pod.",
-        "Whip the cream 35 % to 1.9 times its volume.",
+        "Whip the cream 35 % to 1.9 times the volume.",
         "Cool to 24 °C (75 °F).",
         "Fold in the foam.",
     )
