@@ -45,7 +45,7 @@ def _spelled() -> str:
     return rf"(?:(?:(?i:{countries}) (?i:{measures})|(?i:{joined}))(?![^\W_])|\"|″)"
 
 
-_SIGNED = rf"(?:(?<![\w.,])[-−])?(?<![\w.,/])(?:{NUMBER_PATTERN})"
+_SIGNED = rf"(?:(?<![\w.,])[-−])?(?<![\w.,])(?<![0-9]/)(?:{NUMBER_PATTERN})"
 _JOINT = re.compile(
     r"\.?\s*(?:[(\[]\s*(?:or |about |approx\.? |ca\.? |= ?|≈ ?)?|[/=≈]\s*|,?\s+or\s+"
     r"|,?\s+(?:that is|i\.e\.),?\s*)",

@@ -31,8 +31,8 @@ class Term:
     @property
     def awkwardness(self) -> int:
         """How hard the number is to measure: whole before half before an eighth."""
-        many = 3 if self.measure == "tbsp" and self.number > 3 else 0
-        return many + _AWKWARD[round(self.number % 1 * 1000)]
+        many = {"tbsp": 3.5, "tsp": 2.5}.get(self.measure, self.number)
+        return 3 * (self.number > many) + _AWKWARD[round(self.number % 1 * 1000)]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
