@@ -11,6 +11,12 @@ import sys
 from pathlib import Path
 
 import pytest
+import yaml
+
+from entremetry.dessert.document import DessertDocument
+from entremetry.larder.own import own_ingredients
+from entremetry.store.demo import demo_texts
+from entremetry.store.larder_file import open_larder
 
 ROOT = Path(__file__).parents[2]
 DOCS = ROOT / "docs"
@@ -72,6 +78,19 @@ def test_every_python_example_runs(name: str) -> None:
             exec(compile(text, name, "exec"), names)
 
 
+def written_parts() -> list[tuple[str, str]]:
+    """Pieces of documents that the pages show, each with the page it stands on."""
+    shown = [(name, block) for name in NAMES for block in blocks(ROOT / name)]
+    return [(name, text) for name, (language, text) in shown if language == "yaml"]
+
+
+@pytest.mark.parametrize(("name", "text"), written_parts())
+def test_every_piece_of_a_document_would_be_accepted(name: str, text: str) -> None:
+    whole = yaml.safe_load(next(iter(demo_texts().values())))
+    document = DessertDocument.model_validate({**whole, **yaml.safe_load(text)})
+    assert len(own_ingredients(document.ingredients, open_larder())) == len(document.ingredients)
+
+
 def with_commands(name: str) -> bool:
     """Tell whether a page shows commands of ours in a terminal."""
     shown = [text for language, text in blocks(ROOT / name) if language == "console"]
@@ -90,7 +109,7 @@ def test_every_command_shown_works(name: str, tmp_path: Path) -> None:
 
 def run_all(text: str, folder: Path) -> None:
     """Run each of our commands in a terminal block; what is printed must be what is shown."""
-    for part in re.split(r"^\$ ", text, flags=re.MULTILINE)[1:]:
+    for part in re.split(r"^\$ ", text.replace("\\\n", ""), flags=re.MULTILINE)[1:]:
         command, _, shown = part.partition("\n")
         if command.startswith("entremetry") and "serve" not in command:
             printed = output_of(command, folder)
@@ -98,16 +117,17 @@ def run_all(text: str, folder: Path) -> None:
 
 
 def output_of(command: str, folder: Path) -> str:
-    """What a command prints, once it has ended well."""
-    program = Path(sys.executable).parent / "entremetry"
-    environment = {**os.environ, "ENTREMETRY_HOME": str(folder / "home"), "COLUMNS": "100"}
+    """What a command prints, once it has ended well; '>' keeps it in a file as well."""
+    command, _, kept = command.partition(" > ")
     done = subprocess.run(
-        [str(program), *shlex.split(command)[1:]],
+        [str(Path(sys.executable).parent / "entremetry"), *shlex.split(command)[1:]],
         cwd=folder,
-        env=environment,
+        env={**os.environ, "ENTREMETRY_HOME": str(folder / "home"), "COLUMNS": "100"},
         capture_output=True,
         text=True,
         check=False,
     )
     assert done.returncode == 0, f"{command}\n{done.stdout}{done.stderr}"
+    if kept:
+        (folder / kept.strip()).write_text(done.stdout, encoding="utf-8")
     return done.stdout + done.stderr

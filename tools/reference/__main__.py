@@ -7,9 +7,11 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from command_page import command_page
-from document_page import document_page, schema_text
+from document_page import document_page
 from source_page import source_page
 from vocabulary_page import vocabulary_page
+
+from entremetry.usecases.schema import schema_text
 
 DOCS = Path(__file__).parents[2] / "docs"
 

@@ -58,7 +58,7 @@ def row(parameter: Any) -> str:
     """One row of the table of a command."""
     is_argument = parameter.param_type_name == "argument"
     names = [metavar(parameter)] if is_argument else [*parameter.opts, *parameter.secondary_opts]
-    shown = ", ".join(f"`{name}`" for name in names)
+    shown = ", ".join(f"`{name}{value_of(parameter)}`" for name in names)
     default = parameter.default
     told = (
         default is not None
@@ -68,6 +68,13 @@ def row(parameter: Any) -> str:
     )
     after = f" Default: `{default}`." if told and not is_argument else ""
     return f"| {shown} | {one_line(parameter.help)}{after} |"
+
+
+def value_of(parameter: Any) -> str:
+    """What stands for the value of an option; nothing for a switch or an argument."""
+    if parameter.param_type_name == "argument" or parameter.is_flag:
+        return ""
+    return f" {parameter.metavar or parameter.name.upper()}"
 
 
 def one_line(text: str | None) -> str:

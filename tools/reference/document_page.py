@@ -4,34 +4,25 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
-from typing import Any
+from typing import Any, Literal
 
-from entremetry.dessert.document import DessertDocument
-from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.usecases.schema import schema as schema_of
 
-DOCUMENTS = {"dessert": DessertDocument, "kitchen": KitchenDocument}
-
-
-def schema_of(kind: str) -> dict[str, Any]:
-    """JSON Schema of a kind of document."""
-    return DOCUMENTS[kind].model_json_schema()
+Kind = Literal["dessert", "kitchen"]
+WORDS = {"string": "text", "integer": "whole number", "boolean": "yes or no"}
 
 
-def schema_text(kind: str) -> str:
-    """The schema as it is committed."""
-    return json.dumps(schema_of(kind), indent=2, ensure_ascii=False) + "\n"
-
-
-def document_page(kind: str) -> str:
+def document_page(kind: Kind) -> str:
     """Text of the page about one kind of document."""
     schema = schema_of(kind)
+    command = "entremetry schema" + (" --kitchen" if kind == "kitchen" else "")
     parts = [
         f"# The {kind} document\n",
         "<!-- Written by tools/reference from the program; change the program, then run "
         "`make fix`. -->\n",
         f"{schema.get('description', '')}\n",
         f"The schema itself: {{download}}`{kind}.schema.json <{kind}.schema.json>`, or "
-        f"`entremetry schema`.\n",
+        f"`{command}`.\n",
         *section("The document", schema),
     ]
     for name, definition in sorted(schema.get("$defs", {}).items()):
@@ -50,9 +41,17 @@ def section(title: str, definition: Mapping[str, Any]) -> Iterator[str]:
     required = definition.get("required", [])
     for key, value in definition["properties"].items():
         needed = "yes" if key in required else ""
-        meaning = one_line(value.get("description", ""))
+        meaning = " ".join(filter(None, [one_line(value.get("description", "")), default(value)]))
         yield f"| `{key}` | {accepted(value)} | {needed} | {meaning} |"
     yield ""
+
+
+def default(value: Mapping[str, Any]) -> str:
+    """What is taken if a key is left out, where that says anything."""
+    taken = value.get("default")
+    if taken in (None, "") or "const" in value or isinstance(taken, list | dict):
+        return ""
+    return f"Default: {json.dumps(taken, ensure_ascii=False)}."
 
 
 def accepted(value: Mapping[str, Any]) -> str:
@@ -63,17 +62,24 @@ def accepted(value: Mapping[str, Any]) -> str:
         return f"`{value['const']}`"
     if "enum" in value:
         return ", ".join(f"`{choice}`" for choice in value["enum"])
+    if "discriminator" in value:
+        return f"any of the kinds below, told apart by `{value['discriminator']['propertyName']}`"
     for several in ("anyOf", "oneOf", "allOf"):
         if several in value:
             kinds = [accepted(kind) for kind in value[several] if kind.get("type") != "null"]
             return " or ".join(dict.fromkeys(kinds))
     if value.get("type") == "array":
         return f"list of {accepted(value.get('items', {}))}"
-    if "additionalProperties" in value and isinstance(value["additionalProperties"], Mapping):
-        return f"names with {accepted(value['additionalProperties'])}"
-    return {"string": "text", "integer": "whole number", "boolean": "yes or no"}.get(
-        value.get("type", ""), value.get("type", "anything")
-    )
+    if value.get("type") == "object":
+        return f"names, each with {accepted(named_values(value))}"
+    return WORDS.get(value.get("type", ""), value.get("type", "anything"))
+
+
+def named_values(value: Mapping[str, Any]) -> Mapping[str, Any]:
+    """Schema of the values of a mapping, whether its names follow a pattern or not."""
+    patterns = list(value.get("patternProperties", {}).values())
+    free = value.get("additionalProperties")
+    return next(iter([*patterns, *([free] if isinstance(free, Mapping) else [])]), {})
 
 
 def title_of(name: str) -> str:
