@@ -152,7 +152,7 @@ def as_text(sheet: BatchSheet) -> str:
 
 def _lines(sheet: BatchSheet) -> Iterator[str]:
     use = sheet.mould
-    yield f"{sheet.name}: {sheet.pieces} pieces"
+    yield f"{sheet.name}: {sheet.pieces} piece{'s' if sheet.pieces > 1 else ''}"
     yield f"{use.name}, {format_volume(use.cavity_volume.value)} a cavity, {_fillings(sheet)}"
     yield f"One piece weighs about {format_mass(sheet.piece_mass.value)}."
     for component in sheet.components:

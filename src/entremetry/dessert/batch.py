@@ -18,8 +18,8 @@ from entremetry.dessert.dessert import Dessert
 from entremetry.dessert.drawn_section import drawn_section
 from entremetry.dessert.fill_steps import fill_steps
 from entremetry.dessert.needs import coated_area
+from entremetry.dessert.placed import Filled
 from entremetry.dessert.placement import BasePlacement, CoatingPlacement
-from entremetry.dessert.placing import Filled
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.shopping import shopping
 from entremetry.dessert.slips import slips
@@ -91,8 +91,14 @@ def _fill_steps(reckoning: Reckoning) -> tuple[FillStep, ...]:
         kinds=_kinds(reckoning.dessert),
         density=reckoning.density,
         upright=not mould.fills_upside_down,
-        one="glass" if mould.vessel else "cavity" if mould.cavities > 1 else "mould",
+        one=_one(mould),
     )
+
+
+def _one(mould: Mould) -> str:
+    if mould.vessel:
+        return "each vessel" if mould.material != "glass" else "each glass"
+    return "each cavity" if mould.cavities > 1 else "the mould"
 
 
 def _walls(reckoning: Reckoning) -> tuple[Wall, ...]:

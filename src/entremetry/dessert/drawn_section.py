@@ -7,13 +7,13 @@ from collections.abc import Iterator, Mapping
 from entremetry.dessert.batch_sheet import DrawnPart, Position, Section
 from entremetry.dessert.dessert import Dessert
 from entremetry.dessert.needs import Need, coated_area, total
+from entremetry.dessert.placed import Inclusion, Placed
 from entremetry.dessert.placement import (
     BasePlacement,
     CoatingPlacement,
     DiscCutOut,
     GarnishPlacement,
 )
-from entremetry.dessert.placing import Inclusion, Placed
 from entremetry.shapes import Floats, Log, Solid, placed_section
 
 

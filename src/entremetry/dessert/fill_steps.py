@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from entremetry.dessert.batch_sheet import FillStep
-from entremetry.dessert.placing import TOUCHING, Filled, Inclusion, Placed
+from entremetry.dessert.fit import TOUCHING
+from entremetry.dessert.placed import Filled, Inclusion, Placed
 from entremetry.quantities import format_length, format_mass
 
 AT_THE_RIM = 0.0005  # m
@@ -21,7 +22,7 @@ def fill_steps(
     upright: bool,
     one: str,
 ) -> tuple[FillStep, ...]:
-    """Fill from the closed end: pour, press in, cover, close. `one` is 'cavity' or 'glass'."""
+    """Fill from the closed end: pour, press in, cover, close. `one` is 'each cavity' or so."""
     filling = _Filling(placed, kinds, density, upright, one)
     for part in placed.filled:
         filling.fill(part)
@@ -56,7 +57,7 @@ class _Filling:
         """Pour one component, putting in what lies in it when its turn comes."""
         level = part.low
         for group in _groups([i for i in self.waiting if _lies_in(i, part)]):
-            if group[0].low > level + TOUCHING:
+            if group[0].low > part.low + TOUCHING:
                 top = min(max(inclusion.high for inclusion in group), part.high)
                 self._pour(part, level, top, coming=group)
                 level = top
@@ -114,14 +115,14 @@ class _Filling:
             return f"Cover with {format_mass(mass)} more of the {name}, {where}{level}."
         verb = VERBS.get(self.kinds[part.component], "Pour")
         into = "onto" if verb == "Scatter" and self.steps else "into"
-        return f"{verb} {format_mass(mass)} of the {name} {into} each {self.one}, {where}{level}."
+        return f"{verb} {format_mass(mass)} of the {name} {into} {self.one}, {where}{level}."
 
     def _put_in_text(self, inclusion: Inclusion, below: float) -> str:
         name = _lower_first(inclusion.name)
         if below < AT_THE_RIM:
             return f"Press the {name} in until it is level with the rim."
         if inclusion.low < TOUCHING:
-            return f"Lay the {name} on the bottom of each {self.one}."
+            return f"Lay the {name} on the bottom of {self.one}."
         if inclusion.is_base:
             return f"Lay the {name} on; its top is {_mm(below)} below the rim."
         side = "flat side down" if inclusion.turned != self.upright else "flat side up"

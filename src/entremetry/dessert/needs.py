@@ -7,13 +7,13 @@ from dataclasses import dataclass
 
 from entremetry.dessert.cut_outs import BaseMass, cut_area
 from entremetry.dessert.dessert import Dessert
+from entremetry.dessert.placed import Placed
 from entremetry.dessert.placement import (
     BasePlacement,
     CoatingPlacement,
     GarnishPlacement,
     SoakPlacement,
 )
-from entremetry.dessert.placing import Placed
 from entremetry.kitchen.mould import Mould
 from entremetry.quantities import format_area, format_length, format_mass, format_volume
 

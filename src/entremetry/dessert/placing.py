@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from entremetry.dessert.base_solid import cut_out_solid
+from entremetry.dessert.fit import TOUCHING, insert_walls, overlap, require_no_overlap
+from entremetry.dessert.placed import Filled, Inclusion, Placed, fluid
 from entremetry.dessert.placement import (
     BasePlacement,
-    DiscCutOut,
     FillingPlacement,
     InsertPlacement,
     LayerPlacement,
@@ -15,79 +17,10 @@ from entremetry.dessert.placement import (
 )
 from entremetry.errors import FitError
 from entremetry.kitchen.shape_building import build
-from entremetry.shapes import (
-    Box,
-    Cylinder,
-    Ring,
-    Solid,
-    gap_between,
-    thinnest_wall,
-    volume_within,
-)
+from entremetry.shapes import Solid
 
-TOUCHING = 1e-6  # m
+NOTHING = 1e-9  # m3
 POINTS_ACROSS = 60  # an insert is measured at so many points along its longest side
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Inclusion:
-    """A solid part inside the cavity: an insert or a base. Levels in m above the closed end."""
-
-    component: str
-    name: str
-    solid: Solid
-    low: float
-    aside: float = 0.0
-    turned: bool = False
-    is_base: bool = False
-
-    @property
-    def high(self) -> float:
-        """Level of its upper face. [m]"""
-        return self.low + self.solid.height
-
-    def volume_between(self, low: float, high: float) -> float:
-        """Its volume between two levels of the cavity. [m3]"""
-        return volume_within(self.solid, self.low, self.turned, low, high)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Filled:
-    """What a soft component takes up between two levels, around what is put in. SI units."""
-
-    component: str
-    name: str
-    low: float
-    high: float
-    volume: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class InsertWall:
-    """Thinnest place between an insert and the mould. [m]"""
-
-    inclusion: Inclusion
-    thinnest: float
-    towards: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Placed:
-    """One cavity with everything in it. SI units."""
-
-    cavity: Solid
-    inclusions: tuple[Inclusion, ...]
-    filled: tuple[Filled, ...]
-    walls: tuple[InsertWall, ...]
-    free_height: float
-    centred: tuple[str, ...]
-
-    def fluid_between(
-        self, low: float, high: float, around: Sequence[Inclusion] | None = None
-    ) -> float:
-        """Volume between two levels that none of the inclusions (all, if not said) takes. [m3]"""
-        parts = self.inclusions if around is None else around
-        return _fluid(self.cavity, parts, low, high)
 
 
 @dataclass(slots=True)
@@ -164,14 +97,15 @@ class _Placing:
         centred = [insert for insert in inserts if not _is_fixed(insert)]
         for insert in centred:
             self._insert(insert)
+        walls = insert_walls(self.cavity, self.inclusions)
+        require_no_overlap(self.cavity, self.inclusions)
         if filling is not None:
             self._fill_rest(filling)
-        self._require_no_overlap()
         return Placed(
             cavity=self.cavity,
             inclusions=tuple(sorted(self.inclusions, key=lambda part: part.low)),
             filled=tuple(sorted(self.filled, key=lambda part: part.low)),
-            walls=self._walls(),
+            walls=walls,
             free_height=0.0 if filling else self.top.cursor - self.bottom.cursor,
             centred=tuple(insert.component for insert in centred),
         )
@@ -239,13 +173,13 @@ class _Placing:
 
     def _level_for(self, placement: LayerPlacement, volume: float, front: _Front) -> float:
         far = self.top.cursor if front.direction > 0 else self.bottom.cursor
-        room = _fluid(self.cavity, self.inclusions, *front.interval(far))
+        room = fluid(self.cavity, self.inclusions, *front.interval(far))
         if volume > room * (1.0 + 1e-9):
             raise self._too_much(placement.component, volume - room)
         near = front.taken
         for _ in range(80):
             middle = (near + far) / 2.0
-            if _fluid(self.cavity, self.inclusions, *front.interval(middle)) < volume:
+            if fluid(self.cavity, self.inclusions, *front.interval(middle)) < volume:
                 near = middle
             else:
                 far = middle
@@ -265,17 +199,17 @@ class _Placing:
         other = self.top if front.direction > 0 else self.bottom
         missing = front.direction * (level - other.cursor)
         if missing > TOUCHING:
-            raise _overlap(self._name(component), other.last, missing)
+            raise overlap(self._name(component), other.last, missing)
 
     def _require_room(self) -> None:
         missing = self.bottom.cursor - self.top.cursor
         if missing > TOUCHING:
-            raise _overlap(self.bottom.last, self.top.last, missing)
+            raise overlap(self.bottom.last, self.top.last, missing)
 
     def _fill_rest(self, placement: FillingPlacement) -> None:
         low, high = self.bottom.taken, self.top.taken
         self._add_filled(placement.component, low, high)
-        if self.filled[-1].volume <= 0.0:
+        if self.filled[-1].volume <= NOTHING:
             name = self._name(placement.component)
             raise FitError(
                 f"nothing is left for {name}: the other parts fill the mould",
@@ -290,91 +224,9 @@ class _Placing:
                 name=self._name(component),
                 low=low,
                 high=high,
-                volume=_fluid(self.cavity, self.inclusions, low, high),
+                volume=fluid(self.cavity, self.inclusions, low, high),
             )
         )
-
-    def _walls(self) -> tuple[InsertWall, ...]:
-        walls = []
-        for part in self.inclusions:
-            wall = thinnest_wall(
-                self.cavity,
-                part.solid,
-                level=part.low,
-                offset=(part.aside, 0.0),
-                turned=part.turned,
-                spacing=_spacing(part.solid),
-            )
-            if wall.thinnest < -TOUCHING:
-                raise FitError(
-                    f"{part.name} does not fit into the mould: it is "
-                    f"{-wall.thinnest * 1e3:.1f} mm too large towards the {wall.towards}",
-                    parts=(part.name, "the mould"),
-                    missing=-wall.thinnest,
-                )
-            if not part.is_base:
-                walls.append(
-                    InsertWall(inclusion=part, thinnest=wall.thinnest, towards=wall.towards)
-                )
-        return tuple(walls)
-
-    def _require_no_overlap(self) -> None:
-        for part in self.inclusions:
-            above = part.high - self.cavity.height
-            if above > TOUCHING:
-                raise _overlap(part.name, "the rim of the mould", above)
-        for index, one in enumerate(self.inclusions):
-            for two in self.inclusions[index + 1 :]:
-                shared = min(one.high, two.high) - max(one.low, two.low)
-                if shared > TOUCHING and _gap(one, two) < -TOUCHING:
-                    raise _overlap(one.name, two.name, shared)
-
-
-def cut_out_solid(placement: BasePlacement) -> Solid:
-    """A base as a solid of its thickness."""
-    cut, thickness = placement.cut_out, placement.thickness
-    if isinstance(cut, DiscCutOut):
-        if cut.hole_diameter:
-            return Ring(
-                diameter=cut.diameter,
-                hole_diameter=cut.hole_diameter,
-                height=thickness,
-                cross_section="flat",
-            )
-        return Cylinder(diameter=cut.diameter, height=thickness)
-    return Box(length=cut.length, width=cut.width, height=thickness)
-
-
-def _spacing(solid: Solid) -> float:
-    return max(solid.length, solid.width) / POINTS_ACROSS
-
-
-def _gap(one: Inclusion, two: Inclusion) -> float:
-    return gap_between(
-        one.solid,
-        one.low,
-        (one.aside, 0.0),
-        two.solid,
-        two.low,
-        (two.aside, 0.0),
-        turned_a=one.turned,
-        turned_b=two.turned,
-        spacing=min(_spacing(one.solid), _spacing(two.solid)),
-    )
-
-
-def _overlap(one: str, two: str, missing: float) -> FitError:
-    return FitError(
-        f"{one} and {two} overlap: {missing * 1e3:.1f} mm are missing; "
-        "make one of them thinner, move it, or take a deeper mould",
-        parts=(one, two),
-        missing=missing,
-    )
-
-
-def _fluid(cavity: Solid, inclusions: Sequence[Inclusion], low: float, high: float) -> float:
-    whole = cavity.volume_below(high) - cavity.volume_below(low)
-    return whole - sum(part.volume_between(low, high) for part in inclusions)
 
 
 def _is_fixed(insert: InsertPlacement) -> bool:

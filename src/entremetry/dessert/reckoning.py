@@ -10,8 +10,9 @@ from entremetry.dessert.cut_outs import BaseMass, base_mass
 from entremetry.dessert.dessert import Dessert
 from entremetry.dessert.made_components import all_made
 from entremetry.dessert.needs import Need, needs
+from entremetry.dessert.placed import Placed
 from entremetry.dessert.placement import BasePlacement
-from entremetry.dessert.placing import Placed, place
+from entremetry.dessert.placing import place
 from entremetry.dessert.portions import pieces_per_cavity
 from entremetry.dessert.requirement import Requirement, requirements
 from entremetry.method.made import Made

@@ -4,9 +4,22 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, PlainValidator, WithJsonSchema
 
-from entremetry.quantities.fields import Length, LengthFromZero, Volume
+from entremetry.kitchen.water_weighing import water_volume
+from entremetry.quantities.fields import Length, LengthFromZero
+
+WaterVolume = Annotated[
+    float,
+    PlainValidator(water_volume),
+    WithJsonSchema(
+        {
+            "type": "string",
+            "description": "What the mould holds, by the jug or as the weight of the water.",
+            "examples": ["75 ml", "1130 g"],
+        }
+    ),
+]
 
 
 class _Shape(BaseModel):
@@ -129,7 +142,7 @@ class Measured(_Shape):
     """A mould weighed full of water: its volume, and the shape it is most like."""
 
     kind: Literal["measured"]
-    holds: Volume
+    holds: WaterVolume
     like: Annotated[
         Hemisphere | Cap | Sphere | Cylinder | Cone | Ellipsoid | Box | Log | HoledRing | Profile,
         Field(discriminator="kind"),

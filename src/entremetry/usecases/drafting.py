@@ -9,7 +9,7 @@ from typing import Any
 from entremetry.dessert.draft import Draft, DraftRequest, draft
 from entremetry.dessert.draft_line import identifier
 from entremetry.errors import QuantityError, UnknownName
-from entremetry.quantities import parse_volume
+from entremetry.kitchen.water_weighing import water_volume
 from entremetry.store.files import read_text
 from entremetry.store.larder_file import open_larder
 from entremetry.store.shelf import built_in_moulds, built_in_shapes
@@ -61,7 +61,7 @@ def chosen_mould(mould: str | None, holds: str | None, like: str) -> str | dict[
         If the shelf has no such mould.
     """
     if holds:
-        parse_volume(holds)
+        water_volume(holds)
         return _measured(holds, like)
     if not mould:
         raise QuantityError("no mould", "the id of a mould, or what a cavity holds of water")

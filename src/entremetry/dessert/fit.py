@@ -1,0 +1,84 @@
+"""Whether what is placed fits: walls around inserts, and parts that run into one another."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from entremetry.dessert.placed import Inclusion, InsertWall
+from entremetry.errors import FitError
+from entremetry.shapes import Solid, gap_between, thinnest_wall
+
+TOUCHING = 1e-6  # m
+POINTS_ACROSS = 60  # an insert is measured at so many points along its longest side
+
+
+def insert_walls(cavity: Solid, inclusions: Sequence[Inclusion]) -> tuple[InsertWall, ...]:
+    """Thinnest wall around each insert.
+
+    Raises
+    ------
+    FitError
+        If an insert or a base is larger than the mould, with the millimetres.
+    """
+    walls = [(part, _wall(cavity, part)) for part in inclusions]
+    return tuple(wall for part, wall in walls if not part.is_base)
+
+
+def require_no_overlap(cavity: Solid, inclusions: Sequence[Inclusion]) -> None:
+    """Raise FitError if a part stands above the rim or two run into one another."""
+    for part in inclusions:
+        above = part.high - cavity.height
+        if above > TOUCHING:
+            raise overlap(part.name, "the rim of the mould", above)
+    for index, one in enumerate(inclusions):
+        for two in inclusions[index + 1 :]:
+            shared = min(one.high, two.high) - max(one.low, two.low)
+            if shared > TOUCHING and _gap(one, two) < -TOUCHING:
+                raise overlap(one.name, two.name, shared)
+
+
+def overlap(one: str, two: str, missing: float) -> FitError:
+    """Refusal of two parts that share some millimetres of height."""
+    return FitError(
+        f"{one} and {two} overlap: {missing * 1e3:.1f} mm are missing; "
+        "make one of them thinner, move it, or take a deeper mould",
+        parts=(one, two),
+        missing=missing,
+    )
+
+
+def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
+    wall = thinnest_wall(
+        cavity,
+        part.solid,
+        level=part.low,
+        offset=(part.aside, 0.0),
+        turned=part.turned,
+        spacing=_spacing(part.solid),
+    )
+    if wall.thinnest < -TOUCHING:
+        raise FitError(
+            f"{part.name} does not fit into the mould: it is "
+            f"{-wall.thinnest * 1e3:.1f} mm too large towards the {wall.towards}",
+            parts=(part.name, "the mould"),
+            missing=-wall.thinnest,
+        )
+    return InsertWall(inclusion=part, thinnest=wall.thinnest, towards=wall.towards)
+
+
+def _spacing(solid: Solid) -> float:
+    return max(solid.length, solid.width) / POINTS_ACROSS
+
+
+def _gap(one: Inclusion, two: Inclusion) -> float:
+    return gap_between(
+        one.solid,
+        one.low,
+        (one.aside, 0.0),
+        two.solid,
+        two.low,
+        (two.aside, 0.0),
+        turned_a=one.turned,
+        turned_b=two.turned,
+        spacing=min(_spacing(one.solid), _spacing(two.solid)),
+    )
