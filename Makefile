@@ -53,8 +53,9 @@ docs: $(READY_TEST) ## Build the documentation, warnings as errors
 browser: $(READY_TEST)
 	@$(BIN)/python tests/browser/chromium.py
 
-# The environment. uv lives apart in .make/, so that nothing is needed but Python and git.
+# The environment. It is made once and then kept up to date in place. uv lives apart in .make/, so that nothing is needed but Python and git.
 # An environment that was made elsewhere, or whose Python is gone, is made anew.
+VENV = test -x $(BIN)/python || $(UV) venv --quiet --python "$$(sh tools/setup/python.sh)" .venv
 PLACE := $(shell sh tools/setup/forget_stale.sh "$(CURDIR)")
 
 $(UV_READY): tools/setup/uv.sh
@@ -62,11 +63,13 @@ $(UV_READY): tools/setup/uv.sh
 	@touch $@
 
 $(READY_RUN): pyproject.toml uv.lock $(UV_READY)
-	@$(UV) sync --frozen --no-dev --inexact --python "$$(sh tools/setup/python.sh)"
+	@$(VENV)
+	@$(UV) sync --frozen --no-dev --inexact
 	@echo "$(CURDIR)" > .venv/.place
 	@touch $@
 
 $(READY_TEST): pyproject.toml uv.lock $(UV_READY)
-	@$(UV) sync --frozen --python "$$(sh tools/setup/python.sh)"
+	@$(VENV)
+	@$(UV) sync --frozen
 	@echo "$(CURDIR)" > .venv/.place
 	@touch $(READY_RUN) $@
