@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from entremetry.errors import QuantityError
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient
-from entremetry.quantities import Household, Kind, MeasureWeight, household, unit_named
+from entremetry.quantities import UNITS, Household, Kind, MeasureWeight, household
 
 WEIGH_ONLY = "weigh-only"
 
@@ -57,8 +56,7 @@ def _weight(weight: HouseholdWeight) -> MeasureWeight:
 
 def _volume(measure: str) -> float | None:
     """Volume of a cup or spoon [m3]; None for a counted thing."""
-    try:
-        unit = unit_named(measure)
-    except QuantityError:
-        return None
-    return unit.factor if unit.kind is Kind.VOLUME else None
+    return _VOLUMES.get(measure)
+
+
+_VOLUMES = {unit.name: unit.factor for unit in UNITS if unit.kind is Kind.VOLUME}
