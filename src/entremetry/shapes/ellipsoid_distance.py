@@ -18,19 +18,17 @@ def nearest_on_ellipsoid(points: Floats, semi_axes: tuple[float, ...]) -> Floats
     bracketed and halved, as eberly_2013 shows.
     """
     axes = np.array(semi_axes)
-    scale = axes.max()
-    folded = np.maximum(np.abs(points), 1e-13 * scale)
-    least = axes.min()
-    at_least = np.argmin(axes)
-    low = -(least**2) + least * folded[:, at_least]
-    high = -(least**2) + np.linalg.norm(axes * folded, axis=1)
+    folded = np.maximum(np.abs(points), 1e-13 * axes.max())
+    beyond = axes**2 - axes.min() ** 2  # t is counted from -min(e)**2, where digits would be lost
+    low = axes.min() * folded[:, np.argmin(axes)]
+    high = np.linalg.norm(axes * folded, axis=1)
     for _ in range(HALVINGS):
         middle = 0.5 * (low + high)
-        ratio = axes * folded / (middle[:, None] + axes**2)
+        ratio = axes * folded / (beyond + middle[:, None])
         too_small = np.sum(ratio * ratio, axis=1) > 1.0
         low, high = np.where(too_small, middle, low), np.where(too_small, high, middle)
     root = (0.5 * (low + high))[:, None]
-    nearest: Floats = np.copysign(axes**2 * folded / (root + axes**2), points)
+    nearest: Floats = np.copysign(axes**2 * folded / (beyond + root), points)
     return nearest
 
 

@@ -110,7 +110,7 @@ class MeshSolid:
 
     def surface(self, spacing: float) -> Floats:
         """Points on every face, at most `spacing` apart. (n, 3) [m]"""
-        return points_on_triangles(self._triangles, spacing)[0]
+        return points_on_triangles(self._triangles, spacing)
 
     def clearance(self, points: Floats) -> Floats:
         """Distance of points (n, 3) from the wall. [m]

@@ -9,12 +9,12 @@ from typing import Any
 import numpy as np
 
 from entremetry.shapes.solid import Floats, Wholes
-from entremetry.shapes.triangle_points import points_on_triangles
+from entremetry.shapes.triangle_points import samples_on_triangles
 
-SAMPLES = 60_000
+SAMPLES = 20_000
 """About how many points stand for the wall when the nearest faces are looked up."""
 
-CANDIDATES = 16
+CANDIDATES = 12
 """Nearest samples whose faces are measured exactly."""
 
 BLOCK = 20_000
@@ -39,7 +39,7 @@ class Wall:
         kept = size > 1e-12 * size.max()
         triangles, normals = triangles[kept], cross[kept] / size[kept, None]
         spacing = math.sqrt(float(size.sum()) / SAMPLES)
-        samples, owners = points_on_triangles(triangles, spacing)
+        samples, owners = samples_on_triangles(triangles, spacing)
         return cls(triangles, normals, owners, cKDTree(samples))
 
     def clearance(self, points: Floats) -> Floats:

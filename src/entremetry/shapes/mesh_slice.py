@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from entremetry.shapes.outline import enclosed_area
+from entremetry.shapes.outline import enclosed_area, without_repeats
 from entremetry.shapes.solid import Flags, Floats, Wholes
 
 Edge = tuple[int, int]
@@ -27,7 +27,7 @@ def slice_outlines(
     outlines = [
         np.array([_crossing(flat, height, edge) for edge in loop]) for loop in _loops(links)
     ]
-    outlines = [_without_repeats(line) for line in outlines]
+    outlines = [without_repeats(line) for line in outlines]
     real = [line for line in outlines if len(line) > 2]
     return tuple(sorted(real, key=lambda line: -abs(enclosed_area(line))))
 
@@ -68,11 +68,3 @@ def _crossing(flat: Floats, height: Floats, edge: Edge) -> Floats:
     share = height[a] / (height[a] - height[b])
     point: Floats = flat[a] + share * (flat[b] - flat[a])
     return point
-
-
-def _without_repeats(line: Floats) -> Floats:
-    """Drop points that repeat the one before, but for rounding."""
-    near = 1e-7 * float(np.ptp(line)) if len(line) else 0.0
-    moved = np.max(np.abs(line - np.roll(line, 1, axis=0)), axis=1) > near
-    kept: Floats = line[moved]
-    return kept

@@ -39,7 +39,14 @@ def rounded_rectangle(length: float, width: float, radius: float) -> Floats:
         count = drawn_steps(radius) + 1 if radius > 0.0 else 1
         angles = start + np.linspace(0.0, 0.5 * math.pi, count)
         corners.append(centre + radius * np.stack([np.cos(angles), np.sin(angles)], axis=-1))
-    return np.concatenate(corners)
+    return without_repeats(np.concatenate(corners))
+
+
+def without_repeats(outline: Floats) -> Floats:
+    """Return an outline without points that repeat the one before, but for rounding."""
+    near = 1e-8 * float(np.max(np.ptp(outline, axis=0)))
+    moved = np.max(np.abs(outline - np.roll(outline, 1, axis=0)), axis=1) > near
+    return outline[moved] if moved.any() else outline[:1]
 
 
 def enclosed_area(outline: Floats) -> float:
@@ -86,7 +93,7 @@ def _signed_distance(points: Floats, edges: Floats) -> Floats:
     """Distance to the nearest edge, signed by the number of edges to the right."""
     start, run = edges[:, 0], edges[:, 1] - edges[:, 0]
     away = points[:, None, :] - start
-    share = np.sum(away * run, axis=2) / np.sum(run * run, axis=1)
+    share = np.sum(away * run, axis=2) / np.maximum(np.sum(run * run, axis=1), 1e-300)
     share = np.clip(share, 0.0, 1.0)
     gaps = away - share[:, :, None] * run
     nearest = np.sqrt(np.min(np.sum(gaps * gaps, axis=2), axis=1))

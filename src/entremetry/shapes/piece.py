@@ -215,11 +215,20 @@ class Arc:
 
     def points(self, spacing: float) -> Floats:
         """Points from start to end, both included, at most `spacing` apart. (n, 2) [m]"""
-        count = counted(self.path_length, spacing)
-        angles = np.linspace(self._angle(self.levels[0]), self._angle(self.levels[1]), count + 1)
-        found = self._at_angle(angles)
+        found = self._at_angle(self._angles(spacing / self.radius))
         found[0], found[-1] = self.start, self.end
         return found
+
+    def _angles(self, step: float) -> Floats:
+        """Angles from start to end, the widest place among them, at most `step` apart."""
+        first, last = (self._angle(level) for level in self.levels)
+        low, high = min(first, last), max(first, last)
+        stops = [first, 0.5 * math.pi, last] if low < 0.5 * math.pi < high else [first, last]
+        runs = [
+            np.linspace(a, b, counted(abs(b - a), step) + 1)
+            for a, b in zip(stops, stops[1:], strict=False)
+        ]
+        return np.concatenate([runs[0], *(run[1:] for run in runs[1:])])
 
     def drawn(self) -> Floats:
         """Points from start to end that draw the piece within the chord error. (n, 2) [m]"""

@@ -8,7 +8,7 @@ import numpy as np
 
 from entremetry.shapes.dimension import inside_height
 from entremetry.shapes.filling import level_by_bisection, require_volume
-from entremetry.shapes.outline import circle
+from entremetry.shapes.outline import circle, without_repeats
 from entremetry.shapes.piece import counted
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.solid import Floats
@@ -62,7 +62,7 @@ class Revolved:
         left = right[::-1] * (-1.0, 1.0)
         if right[0, 0] > 0.0:
             return right, left
-        return (_without_repeats(np.concatenate([right[1:], left])),)
+        return (without_repeats(np.concatenate([right[1:], left])),)
 
     def plan(self, level: float) -> tuple[Floats, ...]:
         """Circles that bound the horizontal section, outer first. [m]"""
@@ -89,8 +89,3 @@ def _turned(u: float, z: float, spacing: float) -> Floats:
     """Points of the circle that one point of the profile sweeps."""
     angles = np.arange(count := counted(2.0 * math.pi * u, spacing)) * (2.0 * math.pi / count)
     return np.stack([u * np.cos(angles), u * np.sin(angles), np.full(count, z)], axis=-1)
-
-
-def _without_repeats(outline: Floats) -> Floats:
-    """Drop points that repeat the one before, but for rounding."""
-    return outline[np.any(np.abs(outline - np.roll(outline, 1, axis=0)) > 1e-9, axis=1)]

@@ -9,7 +9,7 @@ import numpy as np
 
 from entremetry.errors import OutsideRange
 from entremetry.shapes.dimension import CHORD_ERROR, require_length
-from entremetry.shapes.outline import enclosed_area
+from entremetry.shapes.outline import enclosed_area, without_repeats
 from entremetry.shapes.piece import Point
 from entremetry.shapes.prism import Prism
 from entremetry.shapes.solid import Floats
@@ -95,7 +95,7 @@ def _closed_line(run: list[Any], tolerance: float) -> Floats:
     closed = isinstance(run[-1], svgelements.Close)
     if not closed and np.max(np.abs(line[0] - line[-1])) > tolerance:
         raise OutsideRange("outline: a line is not closed; accepted: lines that end with Z")
-    return _without_repeats(line * (1.0, -1.0))
+    return without_repeats(line * (1.0, -1.0))
 
 
 def _corners(segment: Any, tolerance: float) -> Floats:
@@ -118,13 +118,6 @@ def _sampled(segment: Any, steps: int) -> Floats:
     """Return points of a curve at equal steps of its parameter."""
     found = [segment.point(step / steps) for step in range(steps + 1)]
     return np.array([(point.x, point.y) for point in found], dtype=float)
-
-
-def _without_repeats(line: Floats) -> Floats:
-    """Drop points that repeat the one before, but for rounding."""
-    near = 1e-9 * float(np.max(np.ptp(line, axis=0)))
-    kept: Floats = line[np.max(np.abs(line - np.roll(line, 1, axis=0)), axis=1) > near]
-    return kept
 
 
 def _points(line: Floats) -> tuple[Point, ...]:
