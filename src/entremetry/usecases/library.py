@@ -49,6 +49,16 @@ def dessert(library: Library, dessert_id: str) -> StoredDocument:
     return library.document(Kind.DESSERT, dessert_id)
 
 
+def dessert_name(stored: StoredDocument) -> str:
+    """Name in a document, even if nothing can be computed from it; its id if it is no document."""
+    from entremetry.dessert.reading import read_dessert
+
+    try:
+        return read_dessert(stored.text, file=stored.id)[0].name
+    except DocumentError:
+        return stored.id.replace("-", " ").capitalize()
+
+
 def open_dessert(library: Library, dessert_id: str) -> Opened:
     """One dessert with its history and draft; UnknownName if there is none."""
     return _opened(library, Kind.DESSERT, dessert_id)

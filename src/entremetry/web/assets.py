@@ -22,7 +22,7 @@ def address(name: str) -> str:
 
 
 class Static(StaticFiles):
-    """Static files that a browser keeps for good when their address bears the mark."""
+    """Static files; a browser keeps for good what bears our mark or, in vendor/, its version."""
 
     def __init__(self) -> None:
         super().__init__(directory=FOLDER)
@@ -32,5 +32,6 @@ class Static(StaticFiles):
         response = await super().get_response(path, scope)
         if response.status_code == 200:
             marked = scope.get("query_string", b"").startswith(b"v=")
-            response.headers["Cache-Control"] = FOREVER if marked else "no-cache"
+            kept = marked or path.startswith("vendor/")
+            response.headers["Cache-Control"] = FOREVER if kept else "no-cache"
         return response

@@ -31,6 +31,12 @@ class View:
     faults: tuple[Fault, ...] = ()
     advice: str = ""
 
+    @property
+    def names(self) -> dict[str, str]:
+        """Name of each component by its id."""
+        components = self.sheet.components if self.sheet else ()
+        return {component.id: component.name for component in components}
+
 
 def view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) -> View:
     """Show a dessert as asked for."""

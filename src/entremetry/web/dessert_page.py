@@ -11,7 +11,7 @@ from starlette.responses import Response
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.store import StoredDocument
-from entremetry.usecases.library import dessert, kitchen_text
+from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.choosing import View, mould_words, view
 from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.rendering import rendered
@@ -76,7 +76,7 @@ def dessert_page(request: Request, stored: StoredDocument, kitchen: str | None) 
     known = shown.sheet or usual
     return DessertPage(
         id=stored.id,
-        name=known.name if known else stored.id,
+        name=known.name if known else dessert_name(stored),
         about=known.about if known else "",
         view=shown,
         pieces=str(shown.sheet.pieces) if shown.sheet else asked.get("pieces", ""),

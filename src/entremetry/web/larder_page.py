@@ -94,7 +94,7 @@ def show_ingredient(request: Request) -> Response:
 
 
 def search(every: Larder, q: str) -> tuple[Ingredient, ...]:
-    """Ingredients that bear every word of the query; those that begin with it stand first."""
+    """Ingredients that bear every word of the query; those whose name bears it stand first."""
     found = usecases_larder.search(q, every)
     return tuple(sorted(found, key=lambda each: (_rank(each, q), each.name.casefold())))
 
@@ -133,8 +133,9 @@ def _query(request: Request) -> str:
     return request.query_params.get("q", "").strip()[:LONGEST_QUERY]
 
 
-def _rank(ingredient: Ingredient, q: str) -> bool:
-    return not ingredient.name.casefold().startswith(q.casefold())
+def _rank(ingredient: Ingredient, q: str) -> tuple[bool, bool]:
+    name, wanted = ingredient.name.casefold(), q.casefold()
+    return wanted not in name, not name.startswith(wanted)
 
 
 def _in_100_grams(fraction: float) -> str:

@@ -9,12 +9,13 @@ from markupsafe import Markup
 from starlette.requests import Request
 from starlette.responses import Response
 
-from entremetry.errors import EntremetryError
+from entremetry.errors import DocumentError, EntremetryError
 from entremetry.store import StoredDocument
-from entremetry.usecases.library import desserts, kitchen_text
+from entremetry.usecases.library import dessert_name, desserts, kitchen_text
 from entremetry.web.answers import Choices, answer, small_drawing
 from entremetry.web.choosing import NO_DRAWING
 from entremetry.web.rendering import rendered
+from entremetry.web.wording import counted
 from entremetry.web.workbench import workbench_of
 
 
@@ -50,9 +51,11 @@ def card(stored: StoredDocument, kitchen: str | None) -> Card:
     """Card of one dessert."""
     try:
         sheet = answer(stored.text, stored.id, Choices(), kitchen).sheet
+    except DocumentError as error:
+        trouble = f"{counted(len(error.faults), 'fault', 'faults')} in the document"
+        return Card(id=stored.id, name=dessert_name(stored), trouble=trouble)
     except EntremetryError as error:
-        first = str(error).splitlines()[0]
-        return Card(id=stored.id, name=stored.id.replace("-", " "), trouble=first)
+        return Card(id=stored.id, name=dessert_name(stored), trouble=str(error))
     return Card(
         id=stored.id,
         name=sheet.name,

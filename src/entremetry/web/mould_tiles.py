@@ -52,42 +52,49 @@ def mould_groups(kitchen_text: str | None) -> tuple[MouldGroup, ...]:
     return tuple(group for group in groups if group.moulds)
 
 
-def picture(mould: Mould) -> Markup:
-    """Section of a mould as what is made in it will stand."""
+def picture(mould: Mould, share: float = 1.0) -> Markup:
+    """Section of a mould as what is made in it will stand, filling a share of the tile."""
     outlines = [_upright(outline, mould) for outline in mould.solid.section()]
     points = np.concatenate(outlines)
     low, high = points.min(axis=0), points.max(axis=0)
-    scale = min(
-        (WIDTH - 2 * MARGIN) / (high[0] - low[0]), (HEIGHT - 2 * MARGIN) / (high[1] - low[1])
-    )
+    scale = share / _extent(mould)
     middle = (low[0] + high[0]) / 2
-    paths = (
-        _path(
-            [
-                (WIDTH / 2 + (x - middle) * scale, HEIGHT - MARGIN - (z - low[1]) * scale)
-                for x, z in outline
-            ]
+    placed = (
+        np.column_stack(
+            (
+                WIDTH / 2 + (outline[:, 0] - middle) * scale,
+                HEIGHT - MARGIN - (outline[:, 1] - low[1]) * scale,
+            )
         )
         for outline in outlines
     )
     return Markup(
         '<svg viewBox="0 0 {} {}" aria-hidden="true" focusable="false">'
         '<path class="mould-cavity" d="{}"/></svg>'
-    ).format(f"{WIDTH:g}", f"{HEIGHT:g}", " ".join(paths))
+    ).format(f"{WIDTH:g}", f"{HEIGHT:g}", " ".join(_path(outline) for outline in placed))
+
+
+def _extent(mould: Mould) -> float:
+    """How much mould there is for each unit of the tile, by what is tightest. [m]"""
+    points = np.concatenate(mould.solid.section())
+    width, height = points.max(axis=0) - points.min(axis=0)
+    return float(max(width / (WIDTH - 2 * MARGIN), height / (HEIGHT - 2 * MARGIN)))
 
 
 def _tiles(every: Sequence[Mould], wanted: Callable[[Mould], bool]) -> tuple[MouldTile, ...]:
-    return tuple(_tile(mould) for mould in every if wanted(mould))
+    chosen = [mould for mould in every if wanted(mould)]
+    largest = max((_extent(mould) for mould in chosen), default=1.0)
+    return tuple(_tile(mould, (_extent(mould) / largest) ** 0.5) for mould in chosen)
 
 
-def _tile(mould: Mould) -> MouldTile:
+def _tile(mould: Mould, share: float) -> MouldTile:
     return MouldTile(
         id=mould.id,
         name=mould.name,
         size=mould.size,
         volume=mould.solid.volume,
         cavities=mould.cavities,
-        picture=picture(mould),
+        picture=picture(mould, share),
     )
 
 
@@ -106,5 +113,5 @@ def _upright(outline: Floats, mould: Mould) -> Floats:
     return np.column_stack((thinned[:, 0], mould.solid.height - thinned[:, 1]))
 
 
-def _path(points: Sequence[tuple[float, float]]) -> str:
+def _path(points: Floats) -> str:
     return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points) + "Z"

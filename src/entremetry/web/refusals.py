@@ -23,6 +23,7 @@ HEADINGS = {
     422: "This does not work",
     500: "Something broke",
 }
+ADDRESSED = ("dessert", "ingredient", "revision")
 NOT_FOUND = "There is no page at this address."
 BROKEN = "This should not have happened. Nothing was changed; what is saved is safe."
 
@@ -47,7 +48,7 @@ def on_http(request: Request, error: Exception) -> Response:
 
 def on_refusal(request: Request, error: Exception) -> Response:
     """Answer to what the program refuses, in its own words."""
-    if isinstance(error, UnknownName):
+    if isinstance(error, UnknownName) and error.thing.startswith(ADDRESSED):
         nearest = error.nearest if error.thing == "dessert" else ()
         return _refused(request, 404, f"{error}.", nearest)
     if not isinstance(error, EntremetryError):

@@ -49,7 +49,7 @@ def environment() -> Environment:
         cited=wording.cited,
         when=wording.when,
     )
-    made.globals.update(asset=address, counted=wording.counted)
+    made.globals.update(asset=address, counted=wording.counted, drift=wording.drift)
     return made
 
 

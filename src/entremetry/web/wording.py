@@ -5,8 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from datetime import datetime
 
+from markupsafe import Markup
+
+from entremetry.dessert.batch_sheet import IngredientAmount
 from entremetry.publish.typography import NO_BREAK, grams, hours, millimetres, per_cent
-from entremetry.sources import Figure, Source, cite
+from entremetry.sources import BIBLIOGRAPHY, Figure, Source
 
 
 def millilitres(volume: float) -> str:
@@ -25,6 +28,8 @@ def area(value: float) -> str:
     """Area in m2, said in square centimetres."""
     return f"{value * 1e4:.0f}{NO_BREAK}cm²"
 
+
+NOTICED = 0.005
 
 SAID: Mapping[str, Callable[[float], str]] = {
     "kg": grams,
@@ -59,8 +64,19 @@ def interval(value: Figure) -> str:
 
 
 def cited(keys: tuple[str, ...]) -> tuple[Source, ...]:
-    """Sources behind these keys, each once."""
-    return tuple(cite(key) for key in dict.fromkeys(keys) if key)
+    """Sources behind these keys, each once; an author's own words stand for themselves."""
+    return tuple(
+        BIBLIOGRAPHY.get(key) or Source(key=key, text=key) for key in dict.fromkeys(keys) if key
+    )
+
+
+def drift(line: IngredientAmount) -> Markup:
+    """By how much a household measure is off, unless it says so itself or is not."""
+    error = line.household_error or 0.0
+    if abs(error) < NOTICED or "%" in line.household:
+        return Markup("")
+    words = f"{per_cent(abs(error))} {'more' if error > 0 else 'less'}"
+    return Markup(' <span class="off">{}</span>').format(words)
 
 
 def when(moment: datetime) -> str:
