@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import re
+from collections import Counter
 from collections.abc import Mapping, Sequence
 
 from entremetry.dessert.dessert import Component, Dessert
 from entremetry.dessert.made_components import portions
 from entremetry.dessert.requirement import Requirement
+from entremetry.kitchen.mould import Mould
 from entremetry.method.caution import cautions, gathered
 from entremetry.method.made import Made
 from entremetry.method.step import AnyStep
 from entremetry.method.wording import sentence, sentences
+
+STRENGTH = re.compile(r"\s+\d.*$")
 
 
 class Teller:
@@ -42,8 +47,9 @@ class Teller:
 
     def assembly(self) -> tuple[str, ...]:
         """The steps of the whole dessert as sentences."""
+        into = _filled(self.dessert.mould)
         return tuple(
-            sentence(step, names=self.dessert.names, oven_fan=self.fan)
+            sentence(step, names=self.dessert.names, oven_fan=self.fan, into=into)
             for step in self.dessert.document.assembly
         )
 
@@ -77,12 +83,25 @@ class Teller:
 
     def _line_names(self, component: Component) -> dict[str, str]:
         names = dict(self.dessert.names)
-        for line in component.lines:
-            if line.ingredient is not None:
-                names[line.name] = line.ingredient.name
-            elif line.component is not None:
-                names[line.name] = self.dessert.names[line.component]
+        names |= _spoken(
+            {line.name: line.ingredient.name for line in component.lines if line.ingredient}
+        )
+        names |= {line.name: names[line.component] for line in component.lines if line.component}
         return names
+
+
+def _spoken(names: Mapping[str, str]) -> dict[str, str]:
+    """Names without strength and share ('gold 200 Bloom', '35 %') where that stays clear."""
+    short = {line: STRENGTH.sub("", name) for line, name in names.items()}
+    full = Counter(set(names.values()))
+    clear = Counter(STRENGTH.sub("", name) for name in full)
+    return {line: short[line] if clear[short[line]] == 1 else name for line, name in names.items()}
+
+
+def _filled(mould: Mould) -> str:
+    if mould.vessel:
+        return "glasses" if mould.material == "glass" else "vessels"
+    return "moulds" if mould.cavities > 1 else "mould"
 
 
 def _sum(steps: Sequence[AnyStep], field: str) -> float:

@@ -69,7 +69,7 @@ def _hot_sugar(steps: Sequence[AnyStep]) -> list[Caution]:
     if hottest < HOT_SUGAR:
         return []
     text = (
-        f"Sugar at {hottest - 273.15:.0f} °C sticks and burns deep: long sleeves, a deep pan, no "
+        "Sugar above 110 °C (230 °F) sticks and burns deep: long sleeves, a deep pan, no "
         "children near it, no water onto it. Cool a burn under running water for 20 minutes, "
         "without ice."
     )
@@ -113,7 +113,8 @@ def _alcohol(lines: Mapping[str, Portion]) -> list[Caution]:
         return []
     text = (
         f"Holds {100.0 * alcohol / mass:.2g} % alcohol by mass as weighed; cooking drives off "
-        "only a part and freezing none. Tell your guests."
+        "only a part and freezing none. Not for children, in pregnancy, before driving or for "
+        "whoever keeps from alcohol: tell your guests."
     )
     return [Caution(text=text, source="usda_retention_2007")]
 

@@ -84,10 +84,10 @@ def _plain(step: AnyStep, what: str, told: Telling) -> str:
         case Strain():
             out = f", taking out {listed(told.removed)}" if told.removed else ""
             return f"strain{what}{out}"
-    return _shaped(step, what)
+    return _shaped(step, what, told)
 
 
-def _shaped(step: AnyStep, what: str) -> str:
+def _shaped(step: AnyStep, what: str, told: Telling) -> str:
     match step:
         case Roll():
             return f"roll out{what} {format_length(step.thickness)} thick"
@@ -99,7 +99,7 @@ def _shaped(step: AnyStep, what: str) -> str:
         case Place():
             return f"put{what or ' it'} in place"
         case Fill():
-            return "fill the mould" + (f" with{what}" if what else "")
+            return f"fill the {told.into}" + (f" with{what}" if what else "")
         case GlazeAt():
             with_ = f" with{what}" if what else ""
             return f"glaze{with_} at {format_temperature(step.temperature)}"
@@ -119,6 +119,8 @@ def _heated(step: Heated, what: str, told: Telling) -> str:
         case CookTo():
             return f"heat{what}{to}, stirring{_about(step)}{end}"
     at_for = f"{to.replace(' to ', ' at ', 1)}{_for(step)}"
+    if step.evaporates is not None and not at_for:
+        return f"simmer{what} until {_lost(step.evaporates, told.factor)}"
     return f"simmer{what}{at_for}{end if at_for else end.removeprefix(',')}"
 
 
@@ -128,14 +130,20 @@ def _end(step: Heated, factor: float) -> str:
     if isinstance(step, Simmer) and step.to_brix is not None:
         return f", until it has {step.to_brix:.4g} °Brix"
     if step.evaporates is not None:
-        return f", until {_gone(step.evaporates, factor)}"
+        return f"; {_gone(step.evaporates, factor)}"
     return ""
 
 
 def _gone(part: Part, factor: float) -> str:
     if part.mass is not None:
+        return f"about {format_mass(part.mass * factor)} of water boils away"
+    return f"it loses about {format_fraction(part.fraction or 0.0)} of its weight"
+
+
+def _lost(part: Part, factor: float) -> str:
+    if part.mass is not None:
         return f"{format_mass(part.mass * factor)} of water has boiled away"
-    return f"it weighs {format_fraction(part.fraction or 0.0)} less"
+    return f"it has lost {format_fraction(part.fraction or 0.0)} of its weight"
 
 
 def _whipped(step: Whip) -> str:

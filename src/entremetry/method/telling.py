@@ -12,7 +12,7 @@ class Telling:
     `entering` are the printed names of what enters, `soaked` of what waits soaked in the bowl,
     `removed` of what is strained out; `adds` tells that the bowl holds something else already;
     `factor` scales every mass; `oven_fan` is the oven of the reader, None for the one the author
-    wrote for; `water` [kg] is for soaking.
+    wrote for; `water` [kg] is for soaking; `into` is what is filled.
     """
 
     entering: tuple[str, ...] = ()
@@ -22,3 +22,4 @@ class Telling:
     factor: float = 1.0
     oven_fan: bool | None = None
     water: float | None = None
+    into: str = "mould"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 
 from entremetry.method.cooking import Soak, Strain
 from entremetry.method.english import english
@@ -19,11 +20,12 @@ def sentence(
     names: Mapping[str, str],
     factor: float = 1.0,
     oven_fan: bool | None = None,
+    into: str = "mould",
     language: Language = english,
 ) -> str:
     """One step on its own; `names` are the printed names of lines and bowls."""
     stop = Stop(bowl="", lines=step.what, adds=step.step == "fold" and len(step.what) == 1)
-    return language(step, _telling(step, stop, names, factor, oven_fan, {}))
+    return language(step, replace(_telling(step, stop, names, factor, oven_fan, {}), into=into))
 
 
 def sentences(

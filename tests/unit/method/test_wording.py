@@ -58,9 +58,9 @@ def method(lines: list[str], *steps: dict[str, Any], **options: Any) -> tuple[st
         ({"step": "simmer", "to_brix": 65}, "Simmer until it has 65 °Brix."),
         (
             {"step": "simmer", "temperature": "90 °C", "evaporates": "40 g"},
-            "Simmer at 90 °C (194 °F), until 40 g of water has boiled away.",
+            "Simmer at 90 °C (194 °F); about 40 g of water boils away.",
         ),
-        ({"step": "simmer", "evaporates": "12 %"}, "Simmer until it weighs 12 % less."),
+        ({"step": "simmer", "evaporates": "12 %"}, "Simmer until it has lost 12 % of its weight."),
         ({"step": "cool-to", "temperature": "24 °C"}, "Cool to 24 °C (75 °F)."),
         ({"step": "strain"}, "Strain."),
         (
