@@ -37,6 +37,7 @@ def recipe_page(
 
     The drawing stands in the page itself. Its structured data name `image`, the same drawing as
     a file beside the page: readers of structured data take an address, not a picture in text.
+    `allergens` are in words, in the order of the list they follow.
     """
     from markupsafe import Markup
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from entremetry.dessert.batch_sheet import (
+    Allergens,
     BatchSheet,
     ComponentBatch,
     CutOuts,
@@ -204,6 +205,10 @@ SHEET = BatchSheet(
     cautions=("The custard holds egg yolk: cook it to 82 °C and cool it below 5 °C within 2 h.",),
     slips=(
         Slip(place="Vanilla cream insert, step 1", found="60 °C (150 °F)", right="60 °C (140 °F)"),
+    ),
+    allergens=Allergens(
+        eu=("eggs", "gluten:wheat", "milk", "nuts:hazelnut"),
+        us=("egg", "milk", "tree-nuts:hazelnut", "wheat"),
     ),
     own_ingredients=(),
 )

@@ -123,3 +123,9 @@ def test_parts_that_are_not_there_leave_no_empty_heading() -> None:
     text = Reading(recipe_page(bare)).text
     for heading in ("Cut out", "To buy", "Corrections", "Fill the mould", "Put together"):
         assert heading not in text
+
+
+def test_allergens_are_said_where_there_are_any() -> None:
+    page = recipe_page(SHEET, allergens=("milk", "gluten (wheat)"))
+    assert "Contains milk, gluten (wheat)." in Reading(page).text
+    assert "Contains" not in Reading(recipe_page(SHEET)).text
