@@ -11,9 +11,10 @@ from entremetry.documents.scalars import NotFinite, scalar
 
 WIDTH = 96
 FEW = 4
-_BARE = re.compile(r"[^\W_](?:[\w .,%°²³/()½¼¾⅓⅔⅛⅜⅝⅞+'’;=&-]*[^\s:,])?")
-_BARE_IN_FLOW = re.compile(r"[^\W_](?:[\w .%°²³/()½¼¾⅓⅔⅛⅜⅝⅞+'’;=&-]*[^\s:])?")
-_BREAKS = {"\u2028": "\\u2028", "\u2029": "\\u2029", "\x85": "\\x85"}
+_SIGNS = ".%°²³/()½¼¾⅓⅔⅛⅜⅝⅞+'’;=&-"
+_BARE = re.compile(rf"[^\W_](?:[\w ,{_SIGNS}]*[\w{_SIGNS}])?")
+_BARE_IN_FLOW = re.compile(rf"[^\W_](?:[\w {_SIGNS}]*[\w{_SIGNS}])?")
+_BREAKS = {"\u2028": "\\u2028", "\u2029": "\\u2029"}
 
 
 def scalar_text(value: Any, *, flow: bool = False) -> str:
@@ -69,7 +70,8 @@ def block_lines(value: Any, indent: int = 0, block: Collection[str] = ()) -> Ite
     if isinstance(value, Mapping):
         for key, each in value.items():
             head = f"{margin}{_key(key)}:"
-            if _fits(each, len(head) + 1) and _is_leaf(each) and key not in block:
+            broken = key in block and isinstance(each, Mapping) and each
+            if _fits(each, len(head) + 1) and _is_leaf(each) and not broken:
                 yield f"{head} {on_one_line(each)}"
             else:
                 yield head

@@ -23,15 +23,15 @@ FRACTIONS: dict[str, tuple[int, int]] = {
     "⅙": (1, 6),
     "⅚": (5, 6),
 }
-_GLYPHS = "".join(FRACTIONS)
+GLYPHS = "".join(FRACTIONS)
 NUMBER_PATTERN = (
-    rf"(?:[0-9]+ ?[{_GLYPHS}]|(?:[0-9]+ )?[0-9]+[/⁄][0-9]+|[{_GLYPHS}]"
+    rf"(?:[0-9]+ ?[{GLYPHS}]|(?:[0-9]+ )?[0-9]+[/⁄][0-9]+|[{GLYPHS}]"
     r"|[0-9]{1,3}(?: [0-9]{3})+(?![0-9])(?:\.[0-9]+)?"
     r"|[0-9]+(?:[.,][0-9]+)*|\.[0-9]+)"
 )
 """One number, in a text whose spaces are single."""
 
-_MIXED = re.compile(rf"([0-9]+ ?)?(?:([{_GLYPHS}])|(?<![0-9])([0-9]+)[/⁄]([0-9]+))")
+_MIXED = re.compile(rf"([0-9]+ ?)?(?:([{GLYPHS}])|(?<![0-9])([0-9]+)[/⁄]([0-9]+))")
 _DECIMAL = re.compile(r"[0-9]*\.[0-9]+|[0-9]+")
 _THOUSANDS = re.compile(r"[1-9][0-9]{0,2}(?:,[0-9]{3})+(?:\.[0-9]+)?")
 _COMMA = re.compile(r"[0-9]+,[0-9]+")

@@ -6,11 +6,11 @@ import re
 from dataclasses import dataclass
 
 from entremetry.errors import QuantityError
-from entremetry.quantities.number import NUMBER_PATTERN, number
+from entremetry.quantities.number import GLYPHS, NUMBER_PATTERN, number
 
 MOST_CHARACTERS = 200
 _POWERS = re.compile(r"(?<![A-Za-z])((?:[cdm]?m))([23])(?![0-9A-Za-z])")
-_TERM = re.compile(rf"({NUMBER_PATTERN})\s*([^0-9+]*)")
+_TERM = re.compile(rf"({NUMBER_PATTERN})\s*([^0-9+{GLYPHS}]*)")
 _NEGATIVE = re.compile(r"[-−–]\s*[0-9.]")
 _RANGE = re.compile(rf"{NUMBER_PATTERN}\s*(?:[^\W\d_]{{1,6}}\s*)?(?:-|–|—|\bto\b|\bor\b)\s*[0-9.]")
 _NAMED = re.compile(r"[-+]?\.?(?:nan|inf|infinity|∞)\b.*", re.IGNORECASE)
