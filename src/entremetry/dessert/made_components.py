@@ -25,9 +25,10 @@ def all_made(dessert: Dessert) -> dict[str, Made]:
     made: dict[str, Made] = {}
     for component in dessert.components:
         made[component.id] = make(
-            portions(component, made, dessert.names),
+            portions(component, made, dessert),
             component.steps,
             component_name=component.name,
+            component_id=component.id,
             kind=component.kind,
             density=component.density,
         )
@@ -35,13 +36,13 @@ def all_made(dessert: Dessert) -> dict[str, Made]:
 
 
 def portions(
-    component: Component, made: Mapping[str, Made], names: Mapping[str, str]
+    component: Component, made: Mapping[str, Made], dessert: Dessert
 ) -> dict[str, Portion]:
     """What each line of a formula brings along."""
-    return {line.name: _portion(line, made, names) for line in component.lines}
+    return {line.name: _portion(line, made, dessert) for line in component.lines}
 
 
-def _portion(line: Line, made: Mapping[str, Made], names: Mapping[str, str]) -> Portion:
+def _portion(line: Line, made: Mapping[str, Made], dessert: Dessert) -> Portion:
     if line.ingredient is not None:
         return Portion(
             name=line.ingredient.name,
@@ -53,8 +54,18 @@ def _portion(line: Line, made: Mapping[str, Made], names: Mapping[str, str]) -> 
     mix: Mix = made[component].mix
     part = scaled(mix, line.mass / mix.mass)
     return Portion(
-        name=names[component],
+        name=dessert.names[component],
         ingredient=component,
+        tags=_tags(component, dessert),
         constituents=part.constituents,
         gas=part.gas,
     )
+
+
+def _tags(component_id: str, dessert: Dessert) -> frozenset[str]:
+    """Tags of everything a component is made of, so that no caution is lost on the way."""
+    component = next(c for c in dessert.components if c.id == component_id)
+    tags: frozenset[str] = frozenset()
+    for line in component.lines:
+        tags |= line.ingredient.tags if line.ingredient else _tags(str(line.component), dessert)
+    return tags

@@ -73,7 +73,7 @@ class Teller:
         """Cautions of all components, each once, the deference to local rules last."""
         groups = [
             cautions(
-                portions(component, self.makings, self.dessert.names),
+                portions(component, self.makings, self.dessert),
                 component.steps,
                 component=component.name,
             )
