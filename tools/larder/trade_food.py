@@ -165,11 +165,13 @@ def energy(rule: str, made: Made, larder: Mapping[str, Ingredient]) -> float | N
 def measured(
     row: Row, extra: list[Row], larder: Mapping[str, Ingredient]
 ) -> tuple[HouseholdWeight, ...]:
-    """Household weights of its own, then those of the ingredient it is measured like."""
+    """Household weights of its own, then the cups and spoons of what it is measured like."""
     own = tuple(weight(e["measure"], e, e["source"], e["wording"]) for e in extra)
     names = {each.measure for each in own}
     lent = larder[row["measures_from"]].household if row["measures_from"] else ()
-    return own + tuple(each for each in lent if each.measure not in names)
+    return own + tuple(
+        each for each in lent if each.measure.startswith("us ") and each.measure not in names
+    )
 
 
 def weighed(

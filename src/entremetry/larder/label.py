@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from entremetry.larder.constituents import NAMES, SUGARS, Constituents
@@ -14,7 +14,6 @@ TOTALS: dict[str, tuple[str, ...]] = {
     "fat": ("cocoa_butter", "milk_fat", "other_fat"),
     "sugars": SUGARS,
     "carbohydrate": (*SUGARS, "polyols", "starch", "other_carbohydrate", "organic_acids"),
-    "salt": ("ash",),
 }
 """Words of a label that stand for several constituents; carbohydrate is without fibre."""
 
@@ -22,9 +21,8 @@ _UNSPLIT = {
     "fat": "other_fat",
     "sugars": "unsplit_sugars",
     "carbohydrate": "other_carbohydrate",
-    "salt": "ash",
 }
-LABEL_WORDS = (*NAMES, *TOTALS)
+LABEL_WORDS = (*NAMES, *TOTALS, "salt")
 
 
 def closed(stated: Mapping[str, float]) -> Constituents:
@@ -38,8 +36,9 @@ def closed(stated: Mapping[str, float]) -> Constituents:
     ValueError
         If the parts do not add up, or a part is more than its total.
     """
+    stated = _with_ash(stated, 0.0)
     parts = {name: stated.get(name, 0.0) for name in NAMES}
-    for total in ("fat", "sugars", "carbohydrate", "salt"):
+    for total in TOTALS:
         if total in stated:
             members = TOTALS[total]
             parts[_UNSPLIT[total]] += _rest(total, stated[total], (parts[m] for m in members))
@@ -51,15 +50,28 @@ def closed(stated: Mapping[str, float]) -> Constituents:
     return Constituents(**{name: part / whole for name, part in parts.items()})
 
 
-def _rest(total: str, stated: float, parts: object) -> float:
+def _with_ash(stated: Mapping[str, float], before: float) -> Mapping[str, float]:
+    """Count salt, which is no part of its own, in the ash: that is at least the salt."""
+    salt = stated.get("salt")
+    if salt is None:
+        return stated
+    ash = stated.get("ash", max(before, salt))
+    if ash < salt:
+        raise ValueError(
+            f"{100 * salt:g} g of salt in {100 * ash:g} g of ash; no more salt than ash"
+        )
+    return {**stated, "ash": ash}
+
+
+def _rest(total: str, stated: float, parts: Iterable[float]) -> float:
     """What a total holds beside its parts."""
-    inside = sum(parts)  # type: ignore[call-overload]
+    inside = sum(parts)
     if inside > stated + 1e-9:
         raise ValueError(
             f"{100 * inside:g} g of parts in {100 * stated:g} g of {total}; "
             f"parts that are no more than the {total}"
         )
-    return float(max(0.0, stated - inside))
+    return max(0.0, stated - inside)
 
 
 def replaced(start: Constituents, stated: Mapping[str, float]) -> Constituents:
@@ -70,8 +82,9 @@ def replaced(start: Constituents, stated: Mapping[str, float]) -> Constituents:
     ValueError
         If more than the whole is stated, or the whole is stated and does not add up.
     """
+    stated = _with_ash(stated, start.ash)
     fixed = {name: stated[name] for name in NAMES if name in stated}
-    for total in ("fat", "sugars", "carbohydrate", "salt"):
+    for total in TOTALS:
         if total in stated:
             fixed |= _spread(start, total, stated[total], fixed)
     left = 1.0 - sum(fixed.values())

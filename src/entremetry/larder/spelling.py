@@ -13,9 +13,14 @@ _REGION_LAST = re.compile(r"^(.*?)\s*\((us|eu)\)$")
 
 def plain(name: str) -> str:
     """Return a name in lower case, without accents, hyphens and doubled blanks."""
-    unaccented = unicodedata.normalize("NFKD", name.replace("œ", "oe").replace("Œ", "oe"))
-    letters = "".join(c for c in unaccented if not unicodedata.combining(c))
-    return " ".join(letters.replace("’", "'").replace("-", " ").casefold().split())
+    letters = name if name.isascii() else _without_accents(name)
+    return " ".join(letters.replace("-", " ").casefold().split())
+
+
+def _without_accents(name: str) -> str:
+    spelled = name.replace("œ", "oe").replace("Œ", "oe").replace("’", "'")
+    decomposed = unicodedata.normalize("NFKD", spelled)
+    return "".join(c for c in decomposed if not unicodedata.combining(c))
 
 
 def singular(words: str) -> str:

@@ -15,6 +15,8 @@ from entremetry.errors import StoreError
 from entremetry.larder import NAMES, Constituents, HouseholdWeight, Ingredient, Larder, Pack
 
 FORMAT = 1
+FIRST = 16  # column in which the constituents begin
+LAST = FIRST + len(NAMES)
 
 _Grouped = dict[int, list[Any]]
 
@@ -92,14 +94,15 @@ def _packs(connection: sqlite3.Connection) -> _Grouped:
 def _ingredient(
     row: sqlite3.Row, household: tuple[HouseholdWeight, ...], packs: tuple[Pack, ...]
 ) -> Ingredient:
+    source, density_source = row["source"], row["density_source"]
     return Ingredient(
         id=row["id"],
         name=row["name"],
         group=row["grp"],
-        composition=Constituents(**{name: row[name] for name in NAMES}),
+        composition=Constituents(**dict(zip(NAMES, tuple(row)[FIRST:LAST], strict=True))),
         density=row["density"],
-        density_source=row["density_source"],
-        source=row["source"],
+        density_source=density_source,
+        source=source,
         aliases=_lines(row["aliases"]),
         household=household,
         packs=packs,
