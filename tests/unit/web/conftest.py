@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import re
+import shutil
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from html import unescape
@@ -15,6 +16,7 @@ from starlette.applications import Starlette
 from starlette.types import Message, Scope
 
 from entremetry.store import Kind
+from entremetry.store.database import open_database
 from entremetry.web.app import build_app
 
 PORT = 4321
@@ -126,11 +128,20 @@ class Client:
         )
 
 
+@pytest.fixture(scope="session")
+def bare_library(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A library file that is up to date and empty, made once."""
+    place = tmp_path_factory.mktemp("bare") / "library.sqlite"
+    open_database(place).close()
+    return place
+
+
 @pytest.fixture
-def empty(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Client]:
+def empty(tmp_path: Path, bare_library: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Client]:
     """A workbench with nothing in it."""
     monkeypatch.delenv("ENTREMETRY_STORE", raising=False)
     monkeypatch.setattr("entremetry.store.demo.demo_texts", dict)
+    shutil.copy(bare_library, tmp_path)
     app = build_app(tmp_path)
     yield Client(app)
     app.state.workbench.library.close()
