@@ -96,7 +96,7 @@ class MeshSolid:
 
     def area_at(self, level: float) -> float:
         """Horizontal cross-section area at a level. [m2]"""
-        return self._facets.area_at(inside_height(level, self.height))
+        return self._facets.area_at(self._off_the_ends(level))
 
     def section(self) -> tuple[Floats, ...]:
         """Closed outlines of the section along x, largest first. [m]"""
@@ -104,9 +104,13 @@ class MeshSolid:
 
     def plan(self, level: float) -> tuple[Floats, ...]:
         """Closed outlines of the horizontal section, largest first. [m]"""
+        place = self._off_the_ends(level)
+        return slice_outlines(self.vertices, self.faces, axis=2, place=place)
+
+    def _off_the_ends(self, level: float) -> float:
+        """Level kept from flat ends, whose corners differ by rounding. [m]"""
         edge = FLAT * self.height
-        level = min(max(inside_height(level, self.height), edge), self.height - edge)
-        return slice_outlines(self.vertices, self.faces, axis=2, place=level)
+        return min(max(inside_height(level, self.height), edge), self.height - edge)
 
     def surface(self, spacing: float) -> Floats:
         """Points on every face, at most `spacing` apart. (n, 3) [m]"""

@@ -95,7 +95,9 @@ def gap_between(
     turned_b: bool = False,
     spacing: float = SPACING,
 ) -> float:
-    """Return the least distance between two inserts; negative by their overlap. [m]
+    """Return the least distance between two inserts; negative if they overlap. [m]
+
+    An overlap counts by how deep the deepest point of either surface lies in the other.
 
     Levels, offsets and `turned` as in `thinnest_wall`, and as exact.
     """
