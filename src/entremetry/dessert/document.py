@@ -29,7 +29,7 @@ ComponentKind = Literal["mousse", "insert", "base", "glaze", "soak", "crumble", 
 
 
 class _Frozen(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
 
 class LineDocument(_Frozen):

@@ -8,7 +8,8 @@ from typing import Any
 
 from entremetry.dessert.draft_line import DraftedLine, drafted_line, identifier
 from entremetry.dessert.draft_question import Question
-from entremetry.dessert.pasted_line import is_blank, pasted_line
+from entremetry.dessert.pasted_line import pasted_line
+from entremetry.dessert.pasted_words import is_blank
 from entremetry.dessert.placing_answer import SIZES, PlacingAnswer, placing_answer
 from entremetry.documents import written
 from entremetry.errors import DocumentError, Fault

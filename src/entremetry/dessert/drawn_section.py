@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 
 from entremetry.dessert.batch_sheet import DrawnPart, Position, Section
 from entremetry.dessert.dessert import Dessert
-from entremetry.dessert.needs import Need, coated_area, total
+from entremetry.dessert.needs import Need, coated_area, coats_top_only, total
 from entremetry.dessert.placed import Inclusion, Placed
 from entremetry.dessert.placement import (
     BasePlacement,
@@ -99,6 +99,9 @@ def _outside(
                 kind=kinds[placement.component],
                 position=Position.COATING,
                 thickness=_film(placement, dessert, found),
+                top_only=coats_top_only(
+                    placement, dessert.mould, in_portions=dessert.document.portions is not None
+                ),
             )
         elif isinstance(placement, GarnishPlacement):
             yield DrawnPart(

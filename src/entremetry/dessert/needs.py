@@ -28,12 +28,17 @@ class Need:
     because: str
 
 
+def coats_top_only(placement: CoatingPlacement, mould: Mould, *, in_portions: bool) -> bool:
+    """Whether a coating lies on the top alone: as stated, else in vessels and cut frames."""
+    if placement.where is not None:
+        return placement.where == "top"
+    return mould.vessel or in_portions
+
+
 def coated_area(placement: CoatingPlacement, mould: Mould, *, in_portions: bool) -> float:
     """Area that is coated: all but the face on the base, or the top alone. [m2]"""
     solid = mould.solid
-    top_only = placement.where == "top" or (
-        placement.where is None and (mould.vessel or in_portions)
-    )
+    top_only = coats_top_only(placement, mould, in_portions=in_portions)
     if mould.fills_upside_down:
         return solid.area_at(0.0) if top_only else solid.wall_area
     top = solid.area_at(solid.height)

@@ -20,7 +20,7 @@ ComponentId = Annotated[str, Field(max_length=80)]
 
 
 class _Placed(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True, populate_by_name=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True, populate_by_name=True)
 
     component: ComponentId
 
@@ -72,7 +72,7 @@ class InsertPlacement(_Placed):
 class SheetDocument(BaseModel):
     """The sheet or rolled-out dough from which bases are cut."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     length: Length
     width: Length
@@ -83,7 +83,7 @@ class SheetDocument(BaseModel):
 class DiscCutOut(BaseModel):
     """A round cut-out."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     kind: Literal["disc"]
     diameter: Length
@@ -99,7 +99,7 @@ class DiscCutOut(BaseModel):
 class RectangleCutOut(BaseModel):
     """A rectangular cut-out."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     kind: Literal["rectangle"]
     length: Length

@@ -16,7 +16,7 @@ Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "satur
 
 
 class _Owned(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
 
 class Oven(_Owned):

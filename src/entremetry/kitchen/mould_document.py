@@ -13,7 +13,7 @@ from entremetry.quantities.fields import Length
 class MouldDocument(BaseModel):
     """A cavity, how many of them a tray holds, how many trays are owned."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     id: Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=80)]
     name: Annotated[str, Field(min_length=1, max_length=120)]

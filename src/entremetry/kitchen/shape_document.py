@@ -23,7 +23,7 @@ WaterVolume = Annotated[
 
 
 class _Shape(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
 
 class Hemisphere(_Shape):

@@ -52,7 +52,7 @@ Text = Annotated[str, Field(min_length=1, max_length=120)]
 class OwnPack(BaseModel):
     """A unit in which the ingredient is sold."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     name: Text
     mass: Mass
@@ -62,7 +62,7 @@ class OwnPack(BaseModel):
 class OwnIngredient(BaseModel):
     """An own ingredient of a dessert or kitchen: new, or `like` one of the larder."""
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     like: Word | None = Field(default=None, description="The larder ingredient it starts from.")
     name: Text | None = None

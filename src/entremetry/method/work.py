@@ -18,7 +18,7 @@ class Work(BaseModel):
     soon after the step before it must be done, `left_behind` what sticks and is lost.
     """
 
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
 
     id: str | None = None
     what: tuple[str, ...] = ()
