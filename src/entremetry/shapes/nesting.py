@@ -19,8 +19,14 @@ SPACING = 0.0005
 MOST_POINTS = 150_000
 """Above about this many points the spacing grows instead."""
 
-FEW = 1000
-"""How many points are measured to find out which of the others can matter."""
+MANY = 20_000
+"""Up to so many points, measuring all is quicker than finding out which can matter."""
+
+FEW = 100
+"""So many points are measured to find out which of the others can matter."""
+
+ROUNDING = 1e-7
+"""Distances between points are this exact, from the difference of their squares. [m]"""
 
 STEP = 1e-6
 """Step by which a direction is felt out. [m]"""
@@ -153,14 +159,13 @@ def _near_the_wall(cavity: Solid, points: Floats) -> Floats:
     A few points are measured; another point's distance is at least that of the nearest of
     them less the way between the two.
     """
-    from scipy.spatial import cKDTree
-
-    if len(points) <= FEW:
+    if len(points) <= MANY:
         return points
     few = points[:: len(points) // FEW + 1]
     distances = cavity.clearance(few)
-    way, nearest = cKDTree(few).query(points)
-    kept: Floats = points[distances[nearest] - way <= np.min(distances) + 2e-9]
+    squares = np.sum(points**2, axis=1)[:, None] + np.sum(few**2, axis=1) - 2.0 * points @ few.T
+    ways = np.sqrt(np.maximum(squares, 0.0))
+    kept: Floats = points[np.max(distances - ways, axis=1) <= np.min(distances) + ROUNDING]
     return kept
 
 
