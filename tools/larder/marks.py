@@ -24,12 +24,21 @@ STATES = (
     "us cup, unsifted",
     "us cup, dipped",
     "us cup, packed",
-    "us cup, puréed",
     "us cup, whole",
     "us cup, chips",
     "us cup, chopped",
     "us cup, pieces",
     "us cup, sliced",
+    "us cup, halves",
+    "us cup, pitted",
+    "us cup, cubes",
+    "us cup, diced",
+    "us cup, sections",
+    "us cup, frozen",
+    "us cup, crushed",
+    "us cup, crumbs",
+    "us cup, shredded",
+    "us cup, puréed",
 )
 
 

@@ -21,10 +21,9 @@ class Larder:
 
     def __post_init__(self) -> None:
         by_id = {ingredient.id: ingredient for ingredient in self.ingredients}
-        by_name: dict[str, Ingredient] = {}
-        for ingredient in by_id.values():
-            for name in (ingredient.id, ingredient.name, *ingredient.aliases):
-                by_name.setdefault(plain(name), ingredient)
+        self._fill(by_id, _named(by_id.values()))
+
+    def _fill(self, by_id: dict[str, Ingredient], by_name: dict[str, Ingredient]) -> None:
         object.__setattr__(self, "ingredients", tuple(by_id.values()))
         object.__setattr__(self, "_by_id", by_id)
         object.__setattr__(self, "_by_name", by_name)
@@ -72,11 +71,17 @@ class Larder:
         return generic
 
     def with_own(self, own: Iterable[Ingredient]) -> Larder:
-        """Return a larder in which `own` ingredients are added or override."""
-        mine = tuple(own)
-        ids = {ingredient.id for ingredient in mine}
-        kept = tuple(i for i in self.ingredients if i.id not in ids)
-        return Larder((*mine, *kept))
+        """Return a larder in which `own` ingredients are added or override.
+
+        Their names win over those of the larder, which is not indexed again.
+        """
+        mine = {ingredient.id: ingredient for ingredient in own}
+        if not mine:
+            return self
+        kept = {name: i for name, i in self._by_name.items() if i.id not in mine}
+        larder = object.__new__(Larder)
+        larder._fill({**self._by_id, **mine}, {**kept, **_named(mine.values())})
+        return larder
 
     def _known(self, name: str) -> Ingredient | None:
         return self._by_id.get(name.strip()) or self._by_name.get(plain(name))
@@ -87,3 +92,12 @@ class Larder:
             for ingredient in self.ingredients
             for name in (ingredient.id, ingredient.name, *ingredient.aliases)
         ]
+
+
+def _named(ingredients: Iterable[Ingredient]) -> dict[str, Ingredient]:
+    """Ingredients by every name they bear; the first of two keeps a name."""
+    by_name: dict[str, Ingredient] = {}
+    for ingredient in ingredients:
+        for name in (ingredient.id, ingredient.name, *ingredient.aliases):
+            by_name.setdefault(plain(name), ingredient)
+    return by_name

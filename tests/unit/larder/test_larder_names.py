@@ -75,3 +75,16 @@ def test_an_own_ingredient_takes_the_name_over() -> None:
     assert own.find("milk").id == "milk-2"
     assert own.find("milk-1").id == "milk-1"
     assert larder.find("milk").id == "milk-1"
+
+
+def test_nothing_of_ones_own_leaves_the_larder_as_it_is() -> None:
+    assert open_larder().with_own([]) is open_larder()
+
+
+def test_an_override_takes_the_names_of_what_it_overrides() -> None:
+    larder = Larder((ingredient("milk-1", "Milk", "lait"), ingredient("water-1", "Water")))
+    own = larder.with_own([ingredient("milk-1", "Farm milk", water=0.9)])
+    assert own.find("farm milk").composition.water == pytest.approx(0.9)
+    assert [each.id for each in own] == ["milk-1", "water-1"]
+    with pytest.raises(UnknownName):
+        own.find("lait")
