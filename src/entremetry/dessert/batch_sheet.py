@@ -137,8 +137,8 @@ class DrawnPart:
     """One part of the section as it lies in the mould: level 0 is the closed end. [m]
 
     A filling is drawn as the cavity between two levels; an insert by its own outlines, already
-    in place; a base as the rectangle of its width between two levels; a coating by thickness, all around
-    or, `top_only`, on what is the top when it is served.
+    in place; a base as the rectangle of its width between two levels; a coating by thickness, all
+    around or, `top_only`, on what is the top when it is served.
     """
 
     component: str

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from entremetry.dessert.batch_sheet import Position
 from entremetry.publish.stage import Shape, Stage
 from entremetry.shapes.solid import Floats
 
@@ -28,31 +27,38 @@ class Anchor:
 def anchors(stage: Stage, *, sideways: bool) -> tuple[Anchor, ...]:
     """One visible point for every part, far from other parts.
 
-    Points lie towards the right for labels beside the drawing, and are spread over the left
-    half, the lowest part leftmost, for labels below it.
+    For labels beside the drawing the points lie towards the right and are spread over its
+    height; for labels below it over its left half, the lowest part leftmost.
     """
     grid, across, down = seen(stage)
-    found: list[Anchor] = []
     shown = [k for k in range(len(stage.shapes)) if (grid == k).any()]
     order = sorted(shown, key=lambda k: float(np.nonzero(grid == k)[0].mean()))
+    found: list[Anchor] = []
     for rank, k in enumerate(order):
-        mask = grid == k
-        pull = across / max(abs(stage.right), 1e-9)
-        if not sideways:
-            wish = 0.08 + (0.36 if stage.hidden else 0.42) * (len(order) - 1 - rank) / max(
-                len(order) - 1, 1
-            )
-            place = stage.left + wish * (stage.right - stage.left)
-            pull = -6.0 * np.abs(across - place) / (stage.right - stage.left)
-        row, column = best(mask, depth(mask), pull)
+        share = (rank + 0.5) / len(order)
+        pull = rightward(share) if sideways else leftward(share, shorter=bool(stage.hidden))
+        row, column = best(grid == k, pull)
         part = stage.shapes[k].part
         found.append(Anchor(part.component, part.name, float(across[column]), float(down[row])))
     return tuple(found)
 
 
-def best(mask: NDArray[np.bool_], deep: Floats, pull: Floats) -> tuple[int, int]:
-    """Cell of the mask that lies deepest and furthest along the pull."""
-    score = np.minimum(deep, 5.0) / 5.0 + pull[np.newaxis, :]
+def rightward(share: float) -> Floats:
+    """Preference for the right, at a share of the height."""
+    x, y = np.linspace(-1.0, 1.0, ACROSS), np.linspace(0.0, 1.0, DOWN)
+    return 0.7 * x[np.newaxis, :] - 1.5 * np.abs(y - share)[:, np.newaxis]
+
+
+def leftward(share: float, *, shorter: bool) -> Floats:
+    """Preference for a place in the left half, further left the lower the part."""
+    x = np.linspace(0.0, 1.0, ACROSS)
+    place = 0.06 + (0.36 if shorter else 0.46) * (1.0 - share)
+    return np.tile(-6.0 * np.abs(x - place), (DOWN, 1))
+
+
+def best(mask: NDArray[np.bool_], pull: Floats) -> tuple[int, int]:
+    """Cell of the mask that lies deep inside it and far along the pull."""
+    score = np.minimum(depth(mask), 5.0) / 5.0 + pull
     row, column = np.unravel_index(np.argmax(np.where(mask, score, -np.inf)), mask.shape)
     return int(row), int(column)
 
@@ -85,8 +91,7 @@ def covered(
     shape: Shape, stage: Stage, x: Floats, y: Floats, hollow: NDArray[np.bool_]
 ) -> NDArray[np.bool_]:
     """Cells that a part covers."""
-    position = shape.part.position
-    if position is Position.COATING:
+    if shape.around:
         cell = max(float(x[0, 1] - x[0, 0]), float(y[1, 0] - y[0, 0]))
         reach = max(shape.part.thickness * 1e3, cell)
         return near(stage.cavity, x, y, reach) & ~hollow & (y < stage.rim)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from hashlib import sha256
 
 from entremetry.dessert.batch_sheet import Section
-from entremetry.publish.callout import Callout, placed_callouts
+from entremetry.publish.callout import Callout, column_height, placed_callouts
 from entremetry.publish.description import description
 from entremetry.publish.markup import element, escaped, number, path_data
 from entremetry.publish.paint import Paint, painted
@@ -99,8 +99,10 @@ def laid_out(scene: Stage, *, labelled: bool) -> Plate:
             callouts=callouts,
         )
     scale = min(BESIDE_WIDTH / across, TALLEST / down)
-    callouts, bottom = placed_callouts(scene, scale, (MARGIN, MARGIN + 6), WIDTH, beside=True)
-    return Plate(scale=scale, x=MARGIN, y=MARGIN + 6, width=WIDTH, height=bottom, callouts=callouts)
+    excess = column_height(scene, MARGIN + across * scale, WIDTH) - down * scale
+    y = MARGIN + 6.0 + max(0.0, excess / 2.0 - 8.0)
+    callouts, bottom = placed_callouts(scene, scale, (MARGIN, y), WIDTH, beside=True)
+    return Plate(scale=scale, x=MARGIN, y=y, width=WIDTH, height=bottom, callouts=callouts)
 
 
 def bare(scene: Stage, scale: float) -> Plate:

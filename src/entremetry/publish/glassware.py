@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from entremetry.publish.markup import element, path_data
+from entremetry.publish.outline import refined
 from entremetry.publish.stage import GLASS, Stage
 from entremetry.shapes.solid import Floats
 
@@ -13,7 +14,7 @@ def glass(stage: Stage, unit: float) -> str:
     """Wall of the vessel and the light on it; `unit` is a unit of the drawing in mm."""
     marks: list[str] = []
     for outline in stage.cavity:
-        inner = opened(outline)
+        inner = refined(opened(outline), closed=False)
         outer = inner + GLASS * thickened(inner)
         wall = np.concatenate([inner, outer[::-1]])
         marks.append(

@@ -7,10 +7,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from entremetry.dessert.batch_sheet import Position
 from entremetry.publish.colour import Colour, darker, hex_colour, lighter
 from entremetry.publish.glassware import glass
 from entremetry.publish.markup import element, path_data
+from entremetry.publish.outline import refined
 from entremetry.publish.palette import colours
 from entremetry.publish.stage import Shape, Stage
 from entremetry.publish.texture import pattern, texture
@@ -87,7 +87,7 @@ def fills(paint: Paint, k: int, shape: Shape, tone: Colour) -> list[str]:
 
 def picture(paint: Paint, k: int, shape: Shape, tone: Colour) -> str:
     """One part: ground, texture and edge."""
-    if shape.part.position is Position.COATING:
+    if shape.around:
         return coat(paint, k, shape, tone)
     data = "".join(path_data(outline) for outline in shape.outlines)
     edge = hex_colour(darker(tone, 0.45))
@@ -124,7 +124,7 @@ def coat(paint: Paint, k: int, shape: Shape, tone: Colour) -> str:
 
 def gleam(paint: Paint) -> Iterator[str]:
     """Light from the upper left on the outermost surface."""
-    films = [s.part.thickness * 1e3 for s in paint.stage.shapes if s.part.thickness]
+    films = [s.part.thickness * 1e3 for s in paint.stage.shapes if s.around]
     shift = -max(films) / 2.0 if films else paint.unit(3.2)
     for outline in paint.stage.cavity:
         run = lit(outline, paint.stage)
@@ -151,16 +151,6 @@ def lit(outline: Floats, stage: Stage) -> Floats:
     upper = (y < 0.5) & (x > 0.04) & (x < 0.36)
     chosen = points[upper]
     return chosen[np.argsort(chosen[:, 0], kind="stable")]
-
-
-def refined(outline: Floats, step: float = 1.0) -> Floats:
-    """Outline with points at most about `step` mm apart."""
-    pieces = []
-    for start, end in zip(outline, np.roll(outline, -1, axis=0), strict=True):
-        count = max(1, int(np.hypot(*(end - start)) / step))
-        share = np.arange(count)[:, np.newaxis] / count
-        pieces.append(start + share * (end - start))
-    return np.concatenate(pieces)
 
 
 def inward(run: Floats) -> Floats:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from entremetry.dessert.batch_sheet import DrawnPart, Position, Section
+from entremetry.publish.outline import extent, film_on_top, morsel, rectangle, shortened
 from entremetry.shapes.solid import Floats
 
 WIDEST = 5.2  # width over height that is still drawn whole
@@ -16,11 +17,15 @@ GLASS = 2.4  # thickness of a glass wall as drawn [mm]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shape:
-    """One part on the stage. Outlines in mm; `inside`: cut off at the cavity's wall."""
+    """One part on the stage. Outlines in mm.
+
+    `inside`: cut off at the cavity's wall; `around`: an even band outside its outlines.
+    """
 
     part: DrawnPart
     outlines: tuple[Floats, ...]
     inside: bool = False
+    around: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,39 +88,36 @@ def shaped(part: DrawnPart, section: Section, cavity: tuple[Floats, ...]) -> Sha
         return Shape(part=part, outlines=(served(band, section),), inside=True)
     if part.position is Position.GARNISH:
         return Shape(part=part, outlines=morsels(section, cavity))
-    return Shape(part=part, outlines=cavity)
+    if part.top_only:
+        top = ground(section, cavity, 0.0, film=0.0)
+        slab = film_on_top(cavity, top, part.thickness * 1e3)
+        return Shape(part=part, outlines=slab, inside=section.is_vessel)
+    return Shape(part=part, outlines=cavity, around=True)
 
 
 def morsels(section: Section, cavity: tuple[Floats, ...]) -> tuple[Floats, ...]:
     """Three morsels of garnish lying on top: a hint, not to scale."""
     left, right = extent(cavity)
-    size = 0.022 * (right - left) + 0.02 * section.height * 1e3
+    height = section.height * 1e3
+    width = min(right - left, SHOWN * height)
+    size = 0.022 * width + 0.02 * height
     if len(cavity) == 2:
         middle = sum(extent((max(cavity, key=lambda o: float(o[:, 0].max())),))) / 2.0
     else:
-        middle = 0.0
+        middle = right - 0.25 * width if is_wide(right - left, height) else 0.0
+    film = max([part.thickness for part in section.parts] + [0.0]) * 1e3
     places = (middle - 2.3 * size, middle, middle + 2.2 * size)
     return tuple(
-        morsel(place, ground(section, cavity, place), size, turn)
+        morsel(place, ground(section, cavity, place, film=film), size, turn)
         for turn, place in enumerate(places)
     )
 
 
-def morsel(place: float, top: float, size: float, turn: int) -> Floats:
-    """A pebble that lies on the level `top`."""
-    angles = np.linspace(0.0, 2.0 * np.pi, 9, endpoint=False) + 0.5 * turn
-    reach = size * (1.0 + 0.16 * np.cos(3.0 * angles + turn))
-    return np.column_stack(
-        [place + reach * np.cos(angles), top - 0.8 * size + 0.85 * reach * np.sin(angles)]
-    )
-
-
-def ground(section: Section, cavity: tuple[Floats, ...], place: float) -> float:
-    """Level of the top of what is served at a place across."""
+def ground(section: Section, cavity: tuple[Floats, ...], place: float, *, film: float) -> float:
+    """Level of the top of what is served at a place across, under a film or on it."""
     if not section.served_upside_down:
         levels = [part.high for part in section.parts if part.position is Position.FILLING]
-        return (section.height - max(levels, default=section.height)) * 1e3
-    film = max([part.thickness for part in section.parts] + [0.0]) * 1e3
+        return (section.height - max(levels, default=section.height)) * 1e3 - film
     crossings = [
         float(y0 + (place - x0) * (y1 - y0) / (x1 - x0))
         for outline in cavity
@@ -135,18 +137,6 @@ def slabs(part: DrawnPart, section: Section, cavity: tuple[Floats, ...]) -> tupl
     return tuple(served(rectangle(a, b, part.low, part.high), section) for a, b in spans)
 
 
-def rectangle(left: float, right: float, low: float, high: float) -> Floats:
-    """Rectangle between two places across [mm] and two levels [m], in m."""
-    a, b = left * 1e-3, right * 1e-3
-    return np.array([[a, low], [b, low], [b, high], [a, high]])
-
-
-def extent(outlines: tuple[Floats, ...]) -> tuple[float, float]:
-    """Leftmost and rightmost place."""
-    points = np.concatenate(outlines)
-    return float(points[:, 0].min()), float(points[:, 0].max())
-
-
 def framed(section: Section, cavity: tuple[Floats, ...], shapes: tuple[Shape, ...]) -> Stage:
     """Stage with its frame, wide sections shortened in the middle."""
     left, right = extent(cavity)
@@ -154,14 +144,11 @@ def framed(section: Section, cavity: tuple[Floats, ...], shapes: tuple[Shape, ..
     hidden = left_out(right - left, height, shapes) if len(cavity) == 1 else 0.0
     cavity = tuple(shortened(outline, hidden) for outline in cavity)
     shapes = tuple(
-        Shape(
-            part=shape.part,
-            outlines=tuple(shortened(outline, hidden) for outline in shape.outlines),
-            inside=shape.inside,
-        )
+        replace(shape, outlines=tuple(shortened(outline, hidden) for outline in shape.outlines))
         for shape in shapes
     )
-    film = max([shape.part.thickness * 1e3 for shape in shapes] + [GLASS * section.is_vessel])
+    bands = [shape.part.thickness * 1e3 for shape in shapes if shape.around]
+    film = max(bands + [GLASS * section.is_vessel])
     points = np.concatenate([*cavity, *(o for shape in shapes for o in shape.outlines)])
     foot = 1.6 * GLASS if section.is_vessel else 0.0
     return Stage(
@@ -180,22 +167,20 @@ def framed(section: Section, cavity: tuple[Floats, ...], shapes: tuple[Shape, ..
     )
 
 
+def is_wide(width: float, height: float) -> bool:
+    """Whether a section is too wide to be drawn whole."""
+    return width > WIDEST * height
+
+
 def left_out(width: float, height: float, shapes: tuple[Shape, ...]) -> float:
     """Width to leave out so that every end of every part is still seen."""
-    if width <= WIDEST * height:
+    if not is_wide(width, height):
         return 0.0
     ends = [
         float(np.abs(outline[:, 0]).max())
         for shape in shapes
         for outline in shape.outlines
-        if len(outline)
+        if shape.part.position is not Position.GARNISH
     ]
     shown = max(SHOWN * height, 2.0 * (width / 2.0 - min(ends, default=width / 2.0)) + height)
     return max(0.0, width - shown)
-
-
-def shortened(outline: Floats, hidden: float) -> Floats:
-    """Outline with the middle of its width left out."""
-    across = outline[:, 0]
-    moved = np.sign(across) * np.maximum(np.abs(across) - hidden / 2.0, 0.0)
-    return np.column_stack([moved, outline[:, 1]])

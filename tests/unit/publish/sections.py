@@ -159,6 +159,15 @@ def frame() -> Section:
             part(
                 "mousse", "Dark chocolate mousse", "mousse", Position.FILLING, low=0.022, high=0.040
             ),
+            part(
+                "glaze",
+                "Raspberry glaze",
+                "glaze",
+                Position.COATING,
+                thickness=0.002,
+                top_only=True,
+            ),
+            part("nibs", "Cocoa nibs", "garnish", Position.GARNISH),
         ),
     )
 

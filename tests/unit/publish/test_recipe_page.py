@@ -92,7 +92,7 @@ def test_everything_the_sheet_says_can_be_read() -> None:
         "own figures",
         "“60 °C (150 °F)” should be “60 °C (140 °F)”",
         "8 mm thick around vanilla cream insert",
-        "food rules of your place",
+        "cook it to 82 °C and cool it below 5 °C",
         "(from memory)",
         "stays in bowl and bag \u22125.6 g",
     ):
@@ -129,3 +129,8 @@ def test_allergens_are_said_where_there_are_any() -> None:
     page = recipe_page(SHEET, allergens=("milk", "gluten (wheat)"))
     assert "Contains milk, gluten (wheat)." in Reading(page).text
     assert "Contains" not in Reading(recipe_page(SHEET)).text
+
+
+def test_a_page_without_cautions_still_defers_to_the_rules_of_the_place() -> None:
+    text = Reading(recipe_page(replace(SHEET, cautions=()))).text
+    assert "the food rules of your place decide" in text

@@ -1,7 +1,9 @@
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
-from entremetry.dessert.batch_sheet import Position
+from entremetry.dessert.batch_sheet import DrawnPart, Position
 from entremetry.publish.stage import stage
 from unit.publish.sections import SECTIONS, dome, frame, glass, savarin
 
@@ -35,7 +37,9 @@ def test_only_a_very_wide_section_is_shortened_and_keeps_its_heights() -> None:
     assert scene.width == pytest.approx(600.0)
     assert scene.right - scene.left == pytest.approx(600.0 - scene.hidden)
     assert scene.hidden > 0
-    assert scene.bottom - scene.top == pytest.approx(40.0)
+    film = next(shape for shape in scene.shapes if shape.part.component == "glaze").outlines[0]
+    assert [film[:, 1].min(), film[:, 1].max()] == pytest.approx([-2.0, 0.0])
+    assert scene.bottom == pytest.approx(40.0)
     assert [stage(SECTIONS[name]()).hidden for name in ("dome", "savarin", "log", "glass")] == [
         0
     ] * 4
@@ -61,3 +65,32 @@ def test_the_order_of_painting_puts_inserts_and_bases_over_fillings() -> None:
         Position.BASE,
         Position.GARNISH,
     ]
+
+
+def test_a_morsel_lies_on_the_film_and_not_in_the_part_left_out() -> None:
+    scene = stage(frame())
+    morsels = next(shape for shape in scene.shapes if shape.part.component == "nibs").outlines
+    assert all(morsel[:, 0].min() > 0.0 and morsel[:, 0].max() < scene.right for morsel in morsels)
+    assert all(-8.0 < morsel[:, 1].max() < 0.5 for morsel in morsels)
+
+
+def test_a_coating_around_leaves_the_face_it_stands_on_bare_and_a_film_on_top_is_flat() -> None:
+    around = {s.part.component: s.around for s in stage(dome()).shapes}
+    assert around == {"mousse": False, "insert": False, "base": False, "glaze": True, "nuts": False}
+    in_glass = replace(
+        glass(),
+        parts=(
+            *glass().parts,
+            DrawnPart(
+                component="gel",
+                name="Gel",
+                kind="glaze",
+                position=Position.COATING,
+                thickness=0.003,
+                top_only=True,
+            ),
+        ),
+    )
+    gel = next(s for s in stage(in_glass).shapes if s.part.component == "gel")
+    assert gel.inside
+    assert [gel.outlines[0][:, 1].min(), gel.outlines[0][:, 1].max()] == pytest.approx([8.0, 11.0])
