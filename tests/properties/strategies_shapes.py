@@ -23,8 +23,8 @@ from entremetry.shapes import (
     measured_by_water,
 )
 
-LENGTHS = st.floats(0.002, 0.6)
-SHARES = st.floats(0.0, 1.0)
+LENGTHS = st.floats(0.005, 0.6)
+SHARES = st.one_of(st.just(0.0), st.floats(1e-9, 1.0))
 PARTS = st.floats(0.05, 0.95)
 
 
@@ -141,5 +141,5 @@ PRISMS = built(
 )
 PLAIN: st.SearchStrategy[Solid] = st.one_of(ROUND, LOGS, BOXES, ELLIPSOIDS, PRISMS)
 SOLIDS: st.SearchStrategy[Solid] = st.one_of(
-    PLAIN, st.builds(measured_by_water, st.floats(1e-6, 0.01), PLAIN)
+    PLAIN, st.builds(measured_by_water, st.floats(1e-6, 1e-3), PLAIN)
 )

@@ -20,7 +20,7 @@ def around(solid: Solid, count: int = 60) -> Floats:
 
 def spacing_for(solid: Solid) -> float:
     """A spacing that gives some thousand points."""
-    return max(float(np.sqrt(solid.wall_area / 1500)), max(solid.length, solid.height) / 400)
+    return max(float(np.sqrt(solid.wall_area / 800)), max(solid.length, solid.height) / 200)
 
 
 @given(PLAIN)
@@ -35,6 +35,7 @@ def test_clearance_is_a_number_and_changes_no_faster_than_a_point_moves(solid: S
     assert np.all((np.abs(there - here) <= moved + scale)[below])
 
 
+@settings(max_examples=60)
 @given(PLAIN)
 def test_the_surface_lies_on_the_wall_or_in_the_opening(solid: Solid) -> None:
     points = solid.surface(spacing_for(solid))
@@ -46,6 +47,7 @@ def test_the_surface_lies_on_the_wall_or_in_the_opening(solid: Solid) -> None:
     assert points[:, 2].max() == pytest.approx(solid.height, abs=scale)
 
 
+@settings(max_examples=60)
 @given(st.one_of(ROUND, LOGS, BOXES, ELLIPSOIDS))
 def test_clearance_agrees_with_the_nearest_surface_point(solid: Solid) -> None:
     spacing = spacing_for(solid)
@@ -62,6 +64,7 @@ def test_clearance_agrees_with_the_nearest_surface_point(solid: Solid) -> None:
     assert np.all(sampled <= exact + spacing)
 
 
+@settings(max_examples=60)
 @given(st.one_of(ROUND, LOGS, BOXES, ELLIPSOIDS), st.floats(0.3, 0.9))
 def test_a_smaller_copy_with_room_below_keeps_off_the_wall(solid: Solid, factor: float) -> None:
     copy = solid.scaled(factor)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 
@@ -114,15 +115,20 @@ class Box:
 
     def plan(self, level: float) -> tuple[Floats, ...]:
         """Closed outline of the horizontal section at a level. [m]"""
+        return self._outline(level, math.inf)
+
+    def _outline(self, level: float, spacing: float) -> tuple[Floats, ...]:
+        """Closed outline at a level, corner points at most `spacing` apart. [m]"""
         lean = self._lean(inside_height(level, self.height))
         radius = max(self.corner_radius - lean, 0.0)
         length, width = (max(side - 2.0 * lean, 0.0) for side in (self.length, self.width))
-        return (rounded_rectangle(length, width, radius),)
+        return (rounded_rectangle(length, width, radius, spacing),)
 
     def surface(self, spacing: float) -> Floats:
         """Points on walls, closed end and opening, at most `spacing` apart. (n, 3) [m]"""
         steps = counted(math.hypot(self.height, self.taper), spacing) + 1
-        return upright_surface(self.plan, np.linspace(0.0, self.height, steps), spacing)
+        levels = np.linspace(0.0, self.height, steps)
+        return upright_surface(partial(self._outline, spacing=spacing), levels, spacing)
 
     def clearance(self, points: Floats) -> Floats:
         """Distance of points (n, 3) from walls and closed end. [m]"""

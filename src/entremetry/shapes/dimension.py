@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from entremetry.errors import OutsideRange
+from entremetry.errors import OutsideRange, UnknownName
 
 GREATEST = 10.0
 """Longest dimension accepted; no mould is larger, a slip of the unit is. [m]"""
@@ -34,6 +34,12 @@ def require_between(name: str, value: float, low: float, high: float, reason: st
     slack = 1e-12 * max(abs(low), abs(high))
     if not low - slack <= value <= high + slack:
         raise refuse(name, value, f"{millimetres(low)} to {millimetres(high)}, {reason}")
+
+
+def require_known(thing: str, name: str, known: tuple[str, ...]) -> None:
+    """Raise UnknownName unless a name is one of those known."""
+    if name not in known:
+        raise UnknownName(thing, name, known)
 
 
 def require_factor(factor: float) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Literal, get_args
 
 import numpy as np
 
@@ -11,6 +11,7 @@ from entremetry.shapes.dimension import (
     inside_height,
     require_between,
     require_factor,
+    require_known,
     require_length,
 )
 from entremetry.shapes.filling import level_by_bisection, require_volume
@@ -49,6 +50,7 @@ class Log:
     def __post_init__(self) -> None:
         for name in ("length", "width", "height"):
             require_length(f"{name} of the log", getattr(self, name))
+        require_known("cross-section of a log", self.cross_section, get_args(CrossSection))
         if self.cross_section != "rounded":
             reason = "for it rounds only the edges of a 'rounded' log"
             require_between("corner radius of the log", self.corner_radius, 0.0, 0.0, reason)

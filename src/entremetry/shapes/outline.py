@@ -30,14 +30,19 @@ def ellipse(half_length: float, half_width: float) -> Floats:
     return np.stack([half_length * np.cos(angles), half_width * np.sin(angles)], axis=-1)
 
 
-def rounded_rectangle(length: float, width: float, radius: float) -> Floats:
-    """Return points around a rectangle with rounded corners, counter-clockwise. (n, 2) [m]"""
+def rounded_rectangle(
+    length: float, width: float, radius: float, spacing: float = math.inf
+) -> Floats:
+    """Return points around a rectangle with rounded corners, counter-clockwise. (n, 2) [m]
+
+    Points on the corners are close enough to draw them, and at most `spacing` apart.
+    """
+    steps = max(drawn_steps(radius), math.ceil(0.5 * math.pi * radius / spacing))
     corners = []
     for turn, (x, y) in enumerate([(1, 1), (-1, 1), (-1, -1), (1, -1)]):
         centre = (x * (length / 2.0 - radius), y * (width / 2.0 - radius))
         start = 0.5 * math.pi * turn
-        count = drawn_steps(radius) + 1 if radius > 0.0 else 1
-        angles = start + np.linspace(0.0, 0.5 * math.pi, count)
+        angles = start + np.linspace(0.0, 0.5 * math.pi, steps + 1 if radius > 0.0 else 1)
         corners.append(centre + radius * np.stack([np.cos(angles), np.sin(angles)], axis=-1))
     return without_repeats(np.concatenate(corners))
 

@@ -3,12 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Literal, get_args
 
-from entremetry.shapes.dimension import millimetres, refuse, require_factor, require_length
+from entremetry.shapes.dimension import (
+    millimetres,
+    refuse,
+    require_factor,
+    require_known,
+    require_length,
+)
 from entremetry.shapes.piece import Arc, Piece, Segment
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.revolved import Revolved
+
+CrossSection = Literal["half-round", "flat"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,7 +38,7 @@ class Ring(Revolved):
     diameter: float
     hole_diameter: float
     height: float
-    cross_section: Literal["half-round", "flat"] = "half-round"
+    cross_section: CrossSection = "half-round"
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
@@ -40,6 +48,7 @@ class Ring(Revolved):
         if self.hole_diameter >= self.diameter:
             accepted = f"less than the ring, {millimetres(self.diameter)}"
             raise refuse("diameter of the hole", self.hole_diameter, accepted)
+        require_known("cross-section of a ring", self.cross_section, get_args(CrossSection))
         inner, outer = self.hole_diameter / 2.0, self.diameter / 2.0
         shape = _flat if self.cross_section == "flat" else _round
         profile = Profile(shape(inner, outer, self.height), self.height)

@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from entremetry.errors import OutsideRange
+from entremetry.errors import OutsideRange, UnknownName
 from entremetry.shapes import Log
 
 
@@ -67,3 +67,8 @@ def test_a_section_along_is_a_rectangle_and_a_section_across_is_round() -> None:
 def test_sections_that_cannot_be_are_refused(arguments: dict[str, float], said: str) -> None:
     with pytest.raises(OutsideRange, match=said):
         Log(length=0.25, width=0.08, **arguments)  # type: ignore[arg-type]
+
+
+def test_an_unknown_section_is_answered_with_the_nearest() -> None:
+    with pytest.raises(UnknownName, match="did you mean .*round-topped"):
+        Log(length=0.25, width=0.08, height=0.04, cross_section="round")  # type: ignore[arg-type]

@@ -7,7 +7,7 @@ import math
 import numpy as np
 import pytest
 
-from entremetry.errors import OutsideRange
+from entremetry.errors import OutsideRange, UnknownName
 from entremetry.shapes import Ring, half_torus
 
 
@@ -55,3 +55,8 @@ def test_the_opening_of_a_ring_is_sampled_between_its_rims() -> None:
     radii = np.hypot(face[:, 0], face[:, 1])
     assert radii.min() == pytest.approx(0.03) and radii.max() == pytest.approx(0.09)
     assert np.max(np.diff(np.unique(np.round(radii, 9)))) <= 0.003 + 1e-9
+
+
+def test_an_unknown_section_is_answered_with_the_nearest() -> None:
+    with pytest.raises(UnknownName, match="did you mean half-round"):
+        Ring(diameter=0.18, hole_diameter=0.06, height=0.03, cross_section="halfround")  # type: ignore[arg-type]
