@@ -36,6 +36,11 @@ class Library:
         with self.database.reading() as connection:
             return revisions.newest(connection, kind, document_id)
 
+    def find(self, kind: Kind, document_id: str) -> StoredDocument | None:
+        """Return one document in its newest state, or None."""
+        with self.database.reading() as connection:
+            return revisions.find(connection, kind, document_id)
+
     def history(self, kind: Kind, document_id: str) -> tuple[Revision, ...]:
         """Every revision, the newest first; UnknownName if there is no such document."""
         with self.database.reading() as connection:

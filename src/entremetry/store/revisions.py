@@ -5,25 +5,42 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Delete, Row, Select, and_, delete, insert, select, update
+from sqlalchemy import Connection, Delete, Row, and_, bindparam, delete, insert, select, update
 
 from entremetry.errors import Conflict, UnknownName
 from entremetry.store.stored import Draft, Kind, Origin, Revision, StoredDocument
 from entremetry.store.tables import DOCUMENTS, DRAFTS, REVISIONS
 
+NEWEST = select(REVISIONS).join(
+    DOCUMENTS,
+    and_(
+        REVISIONS.c.kind == DOCUMENTS.c.kind,
+        REVISIONS.c.id == DOCUMENTS.c.id,
+        REVISIONS.c.number == DOCUMENTS.c.revision,
+    ),
+)
+EVERY_NEWEST = NEWEST.where(DOCUMENTS.c.kind == bindparam("kind")).order_by(DOCUMENTS.c.id)
+ONE_NEWEST = NEWEST.where(DOCUMENTS.c.kind == bindparam("kind"), DOCUMENTS.c.id == bindparam("id"))
+
 
 def newest_of(connection: Connection, kind: Kind) -> tuple[StoredDocument, ...]:
     """Every document of a kind in its newest state, by id."""
-    rows = connection.execute(_newest(kind).order_by(DOCUMENTS.c.id)).all()
+    rows = connection.execute(EVERY_NEWEST, {"kind": kind}).all()
     return tuple(_stored(row) for row in rows)
 
 
 def newest(connection: Connection, kind: Kind, document_id: str) -> StoredDocument:
     """One document in its newest state; UnknownName, with the nearest ids, if there is none."""
-    row = connection.execute(_newest(kind).where(DOCUMENTS.c.id == document_id)).first()
-    if row is None:
+    found = find(connection, kind, document_id)
+    if found is None:
         raise UnknownName(str(kind), document_id, ids(connection, kind))
-    return _stored(row)
+    return found
+
+
+def find(connection: Connection, kind: Kind, document_id: str) -> StoredDocument | None:
+    """One document in its newest state, or None."""
+    row = connection.execute(ONE_NEWEST, {"kind": kind, "id": document_id}).first()
+    return None if row is None else _stored(row)
 
 
 def newest_if(
@@ -130,15 +147,6 @@ def drop_draft(connection: Connection, kind: Kind, document_id: str) -> None:
 
 def _draft(kind: Kind, document_id: str) -> Delete:
     return delete(DRAFTS).where(DRAFTS.c.kind == kind, DRAFTS.c.id == document_id)
-
-
-def _newest(kind: Kind) -> Select[Any]:
-    same = and_(
-        REVISIONS.c.kind == DOCUMENTS.c.kind,
-        REVISIONS.c.id == DOCUMENTS.c.id,
-        REVISIONS.c.number == DOCUMENTS.c.revision,
-    )
-    return select(REVISIONS).join(DOCUMENTS, same).where(DOCUMENTS.c.kind == kind)
 
 
 def _write(connection: Connection, document: StoredDocument) -> None:

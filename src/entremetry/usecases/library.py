@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from entremetry.errors import DocumentError, EntremetryError, Fault, UnknownName
+from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.store import Draft, Kind, Revision, StoredDocument
 
 if TYPE_CHECKING:
@@ -125,19 +125,16 @@ def add_dessert(library: Library, text: str) -> Saved:
 
 def open_kitchen(library: Library, *, starter: str) -> Opened:
     """Open the kitchen with its history and draft; `starter` if none was ever written."""
-    try:
+    if library.find(Kind.KITCHEN, KITCHEN) is not None:
         return _opened(library, Kind.KITCHEN, KITCHEN)
-    except UnknownName:
-        draft = library.draft(Kind.KITCHEN, KITCHEN)
-        return Opened(id=KITCHEN, text=starter, revision=0, history=(), draft=draft)
+    draft = library.draft(Kind.KITCHEN, KITCHEN)
+    return Opened(id=KITCHEN, text=starter, revision=0, history=(), draft=draft)
 
 
 def kitchen_text(library: Library) -> str | None:
     """Text of the kitchen, if one was ever written."""
-    try:
-        return library.document(Kind.KITCHEN, KITCHEN).text
-    except UnknownName:
-        return None
+    found = library.find(Kind.KITCHEN, KITCHEN)
+    return found.text if found else None
 
 
 def save_kitchen(library: Library, text: str, *, started_from: int) -> Saved:

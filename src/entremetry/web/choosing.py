@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from markupsafe import Markup
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.errors import DocumentError, EntremetryError, Fault, QuantityError
 from entremetry.web.answers import Choices, answer
+from entremetry.web.rendering import fragment
 from entremetry.web.wording import millilitres
 
 NO_DRAWING = Markup('<p class="no-drawing">No drawing yet</p>')
@@ -30,6 +32,7 @@ class View:
     trouble: str = ""
     faults: tuple[Fault, ...] = ()
     advice: str = ""
+    markup: Markup = Markup("")
 
     @property
     def names(self) -> dict[str, str]:
@@ -41,7 +44,23 @@ class View:
 def view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) -> View:
     """Show a dessert as asked for."""
     try:
-        found = answer(text, file, choices(asked), kitchen)
+        return _chosen_view(text, file, choices(asked), kitchen)
+    except QuantityError as error:
+        return _with_markup(View(trouble=str(error), advice=MEND_CHOICE), file)
+
+
+@lru_cache(maxsize=256)
+def _chosen_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
+    return _with_markup(_bare_view(text, file, chosen, kitchen), file)
+
+
+def _with_markup(shown: View, file: str) -> View:
+    return replace(shown, markup=fragment("sheet.html", id=file, view=shown))
+
+
+def _bare_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
+    try:
+        found = answer(text, file, chosen, kitchen)
     except DocumentError as error:
         first = str(error).splitlines()[0]
         return View(trouble=first, faults=error.faults, advice=MEND_DOCUMENT)

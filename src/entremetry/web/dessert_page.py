@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import ClassVar
+from functools import lru_cache
+from typing import ClassVar, TypeAlias
 
+from markupsafe import Markup
 from starlette.requests import Request
-from starlette.responses import Response
+from starlette.responses import HTMLResponse, Response
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.store import StoredDocument
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.choosing import View, mould_words, view
-from entremetry.web.mould_tiles import MouldGroup, mould_groups
-from entremetry.web.rendering import rendered
+from entremetry.web.mould_tiles import mould_groups
+from entremetry.web.rendering import fragment, page_text, rendered
 from entremetry.web.workbench import workbench_of
+
+Asked: TypeAlias = tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +42,7 @@ class DessertPage:
     pieces: str
     mould: str
     own_mould: str
-    groups: tuple[MouldGroup, ...]
+    tiles: Markup
     ingredients: tuple[Named, ...]
     have_g: str
     have_of: str
@@ -55,9 +59,19 @@ class SheetAnswer:
 
 def show_dessert(request: Request) -> Response:
     """GET /desserts/{id}"""
-    library = workbench_of(request).library
-    stored = dessert(library, request.path_params["id"])
-    return rendered(request, dessert_page(request, stored, kitchen_text(library)))
+    workbench = workbench_of(request)
+    stored = dessert(workbench.library, request.path_params["id"])
+    asked = tuple(request.query_params.items())
+    kitchen = kitchen_text(workbench.library)
+    return HTMLResponse(page_of(stored, asked, kitchen, workbench.token, request.url.path))
+
+
+@lru_cache(maxsize=64)
+def page_of(
+    stored: StoredDocument, asked: Asked, kitchen: str | None, token: str, path: str
+) -> str:
+    """Page as it is sent; the same for the same text, kitchen and question."""
+    return page_text(dessert_page(stored, dict(asked), kitchen), token=token, path=path)
 
 
 def show_sheet(request: Request) -> Response:
@@ -68,9 +82,10 @@ def show_sheet(request: Request) -> Response:
     return rendered(request, SheetAnswer(id=stored.id, view=shown))
 
 
-def dessert_page(request: Request, stored: StoredDocument, kitchen: str | None) -> DessertPage:
+def dessert_page(
+    stored: StoredDocument, asked: Mapping[str, str], kitchen: str | None
+) -> DessertPage:
     """Context of the page for what the query asks."""
-    asked = request.query_params
     shown = view(stored.text, stored.id, asked, kitchen)
     usual = view(stored.text, stored.id, {}, kitchen).sheet
     known = shown.sheet or usual
@@ -82,11 +97,17 @@ def dessert_page(request: Request, stored: StoredDocument, kitchen: str | None) 
         pieces=str(shown.sheet.pieces) if shown.sheet else asked.get("pieces", ""),
         mould=asked.get("mould", ""),
         own_mould=mould_words(usual) if usual else "",
-        groups=mould_groups(kitchen),
+        tiles=tiles(kitchen, asked.get("mould", ""), mould_words(usual) if usual else ""),
         ingredients=ingredients(known) if known else (),
         have_g=asked.get("have_g", ""),
         have_of=asked.get("have_of", ""),
     )
+
+
+@lru_cache(maxsize=256)
+def tiles(kitchen: str | None, chosen: str, own: str) -> Markup:
+    """Moulds to choose from."""
+    return fragment("tiles.html", groups=mould_groups(kitchen), chosen=chosen, own=own)
 
 
 def ingredients(sheet: BatchSheet) -> tuple[Named, ...]:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
+from functools import lru_cache
 from typing import ClassVar
 
+from markupsafe import Markup
 from starlette.requests import Request
-from starlette.responses import Response
+from starlette.responses import HTMLResponse, Response
 
 from entremetry.errors import nearest_names
 from entremetry.larder.constituents import Constituents
@@ -17,7 +19,7 @@ from entremetry.sources import BIBLIOGRAPHY
 from entremetry.usecases import larder as usecases_larder
 from entremetry.usecases.library import kitchen_text
 from entremetry.web.answers import larder
-from entremetry.web.rendering import rendered
+from entremetry.web.rendering import fragment, rendered
 from entremetry.web.workbench import workbench_of
 
 LONGEST_QUERY = 120
@@ -30,18 +32,7 @@ class LarderPage:
     template: ClassVar[str] = "larder.html"
     everything: int
     q: str
-    found: tuple[Ingredient, ...]
-    nearest: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LarderFound:
-    """Context of larder_found.html: what a search changes on the page."""
-
-    template: ClassVar[str] = "larder_found.html"
-    q: str
-    found: tuple[Ingredient, ...]
-    nearest: tuple[str, ...]
+    found: Markup
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,22 +57,27 @@ class IngredientPage:
 
 def show_larder(request: Request) -> Response:
     """GET /larder"""
-    every, q = _larder(request), _query(request)
-    found = search(every, q)
-    page = LarderPage(everything=len(every), q=q, found=found, nearest=near(every, q, found))
+    kitchen, q = _kitchen(request), _query(request)
+    page = LarderPage(everything=len(larder(kitchen)), q=q, found=found_by(q, kitchen))
     return rendered(request, page)
 
 
 def show_found(request: Request) -> Response:
     """GET /larder/found: the part of the page that a search changes."""
-    every, q = _larder(request), _query(request)
+    return HTMLResponse(found_by(_query(request), _kitchen(request)))
+
+
+@lru_cache(maxsize=64)
+def found_by(q: str, kitchen: str | None) -> Markup:
+    """What a search finds, as the page shows it."""
+    every = larder(kitchen)
     found = search(every, q)
-    return rendered(request, LarderFound(q=q, found=found, nearest=near(every, q, found)))
+    return fragment("larder_found.html", q=q, found=found, nearest=near(every, q, found))
 
 
 def show_ingredient(request: Request) -> Response:
     """GET /larder/{id}"""
-    ingredient = _larder(request).find(request.path_params["id"])
+    ingredient = larder(_kitchen(request)).find(request.path_params["id"])
     keys = tuple(dict.fromkeys(weight.source for weight in ingredient.household))
     page = IngredientPage(
         ingredient=ingredient,
@@ -125,8 +121,8 @@ def measured(ingredient: Ingredient) -> tuple[Fact, ...]:
     return tuple(Fact(name, say(value)) for name, value, say in known if value is not None)
 
 
-def _larder(request: Request) -> Larder:
-    return larder(kitchen_text(workbench_of(request).library))
+def _kitchen(request: Request) -> str | None:
+    return kitchen_text(workbench_of(request).library)
 
 
 def _query(request: Request) -> str:

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any, ClassVar, Protocol
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from markupsafe import Markup
 from starlette.requests import Request
 from starlette.responses import HTMLResponse
 
@@ -53,9 +54,18 @@ def environment() -> Environment:
     return made
 
 
+def fragment(template: str, **shown: object) -> Markup:
+    """Part of a page that is the same for whoever asks."""
+    return Markup(environment().get_template(template).render(**shown))
+
+
+def page_text(page: Page, *, token: str, path: str) -> str:
+    """Whole page as it is sent; forms in it bear the token, the menu marks the path."""
+    shown = {field.name: getattr(page, field.name) for field in fields(page)}
+    return environment().get_template(page.template).render(**shown, token=token, path=path)
+
+
 def rendered(request: Request, page: Page, *, status: int = 200) -> HTMLResponse:
     """Answer a request with a page."""
-    shown = {field.name: getattr(page, field.name) for field in fields(page)}
-    template = environment().get_template(page.template)
-    text = template.render(**shown, token=request.app.state.workbench.token, path=request.url.path)
-    return HTMLResponse(text, status_code=status)
+    token = request.app.state.workbench.token
+    return HTMLResponse(page_text(page, token=token, path=request.url.path), status_code=status)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -34,7 +35,8 @@ def serve(port: int = 0, open_browser: bool = True, home: Path | None = None) ->
         settings = uvicorn.Config(
             app, log_level="warning", access_log=False, server_header=False, proxy_headers=False
         )
-        uvicorn.Server(settings).run(sockets=[loopback])
+        with suppress(KeyboardInterrupt):
+            uvicorn.Server(settings).run(sockets=[loopback])
 
 
 def listening(port: int) -> socket.socket:
