@@ -86,17 +86,19 @@ def import_(
     pieces: Annotated[int, typer.Option(help="How many pieces.", metavar="N")],
     mould: MouldId = None,
     holds: Annotated[
-        str | None, typer.Option(help="What one cavity holds of water: '75 ml'.", metavar="VOLUME")
+        str | None,
+        typer.Option(help="What one cavity holds of water: '75 ml' or '75 g'.", metavar="WATER"),
     ] = None,
     like: Annotated[
-        str, typer.Option(help="The built-in mould a measured one is most like.", metavar="ID")
-    ] = "hemisphere-70",
+        str | None,
+        typer.Option(help="The built-in mould a weighed one looks most like.", metavar="ID"),
+    ] = None,
     measures: Annotated[
         str | None, typer.Option(help="Whose cups and spoons: us, metric, au or uk.")
     ] = None,
     answer: Annotated[
         list[str] | None,
-        typer.Option(help="Answer to a question, by its number: '2=gelatine-sheet-gold'."),
+        typer.Option(help="Answer to a question, by its key.", metavar="KEY=ANSWER"),
     ] = None,
     json: Json = False,
 ) -> None:
@@ -153,13 +155,15 @@ def moulds(kitchen: KitchenFile = None, json: Json = False) -> None:
         from entremetry.store.files import read_text
 
         text = read_text(kitchen, what="kitchen document")
-    found = all_moulds(text)
+    found = all_moulds(text, file=str(kitchen))
     typer.echo(as_json(found) if json else as_text(found))
 
 
 @app.command()
 def serve(
-    port: Annotated[int, typer.Option(help="Port on this machine; 0 takes a free one.")] = 8350,
+    port: Annotated[
+        int, typer.Option(min=0, max=65535, help="Port on this machine; 0 takes a free one.")
+    ] = 8350,
     open_browser: Annotated[
         bool, typer.Option("--browser/--no-browser", help="Open the page in a browser.")
     ] = True,

@@ -7,6 +7,8 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field
 
 from entremetry.dessert.placement import Placement
+from entremetry.documents.tree import shown
+from entremetry.errors import QuantityError
 from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.larder.own import OwnIngredient
 from entremetry.method.step import Step
@@ -55,7 +57,13 @@ class LineDocument(_Frozen):
 
 
 def _line(value: Any) -> Any:
-    return {"amount": value} if isinstance(value, str) else value
+    """Let a bare text stand for the amount; say what is wanted where neither stands."""
+    if isinstance(value, str):
+        return {"amount": value}
+    if isinstance(value, dict | LineDocument):
+        return value
+    accepted = "an amount with its unit, such as 240 g, or a mapping such as {amount: 240 g}"
+    raise QuantityError(shown(value), accepted)
 
 
 Line = Annotated[LineDocument, BeforeValidator(_line, json_schema_input_type=str | LineDocument)]

@@ -2,49 +2,40 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from entremetry.dessert.draft_line import DraftedLine, drafted_line, identifier
-from entremetry.dessert.draft_question import Question
-from entremetry.dessert.pasted_line import pasted_line
-from entremetry.dessert.pasted_words import is_blank
-from entremetry.dessert.placing_answer import SIZES, PlacingAnswer, placing_answer
+from entremetry.dessert.draft_line import drafted_line, identifier
+from entremetry.dessert.draft_placement import Placing, choice_question
+from entremetry.dessert.draft_question import Answers, Question
+from entremetry.dessert.pasted_components import PastedComponent, pasted_components
+from entremetry.dessert.pasted_line import PastedLine, pasted_line
 from entremetry.documents import written
-from entremetry.errors import DocumentError, Fault
+from entremetry.errors import DocumentError, Fault, QuantityError
 from entremetry.larder.larder import Larder
+from entremetry.quantities import parse_density
+
+__all__ = ["Draft", "DraftRequest", "draft", "pasted_components"]
 
 KINDS = ("mousse", "insert", "base", "glaze", "soak", "crumble", "garnish")
-MEASURES = (
-    ("us", "US: cup 237 ml, tablespoon 14.8 ml"),
-    ("metric", "Metric: cup 250 ml, tablespoon 15 ml"),
-    ("au", "Australian: cup 250 ml, tablespoon 20 ml"),
-    ("uk", "British: tablespoon 15 ml, pint 568 ml"),
-)
-PLACES = (
-    ("filling", "It fills what is left in the mould"),
-    ("layer", "A level layer"),
-    ("insert", "A frozen insert inside"),
-    ("base", "A base cut from a sheet"),
-    ("coating", "A coating over the piece"),
-    ("garnish", "On top, outside the mould"),
-    ("used", "It goes into another component"),
-)
+MEASURES = {
+    "us": "US: cup 237 ml, tablespoon 14.8 ml",
+    "metric": "Metric: cup 250 ml, tablespoon 15 ml",
+    "au": "Australian: cup 250 ml, tablespoon 20 ml",
+    "uk": "British: tablespoon 15 ml, pint 568 ml",
+}
 USUAL_MOUSSE = "0.60 g/ml"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PastedComponent:
-    """A heading and the lines under it."""
-
-    name: str
-    lines: tuple[str, ...]
+MOST_LINES = 60
+MOST_COMPONENTS = 30
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DraftRequest:
-    """What is known so far: the pasted text, the mould as a document writes it, the answers."""
+    """What is known so far: the pasted text, the mould as a document writes it, the answers.
+
+    `upright` if the mould is filled the way it is served: a glass, a frame.
+    """
 
     name: str
     pieces: int
@@ -52,14 +43,17 @@ class DraftRequest:
     text: str
     measures: str | None = None
     answers: Mapping[str, str] = field(default_factory=dict)
+    upright: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Draft:
-    """The document as far as it goes, and the questions still open."""
+    """The document as far as it goes, the questions still open, the answers nobody asked for."""
 
     document: str
     questions: tuple[Question, ...]
+    unasked: tuple[str, ...] = ()
+    keys: tuple[str, ...] = ()
 
     @property
     def complete(self) -> bool:
@@ -75,21 +69,9 @@ def draft(request: DraftRequest, larder: Larder, moulds: Mapping[str, Mapping[st
     Raises
     ------
     DocumentError
-        If there is no line at all.
+        If there is no line at all, or more than a document holds.
     """
     return _Drafting(request, larder, moulds).run()
-
-
-def pasted_components(text: str, name: str) -> tuple[PastedComponent, ...]:
-    """Split a pasted text at its headings."""
-    found: list[tuple[str, list[str]]] = [(name, [])]
-    for line in text.splitlines():
-        bare = line.strip().strip("*#").strip()
-        if bare.endswith(":") and len(bare) > 1:
-            found.append((bare[:-1].strip(), []))
-        elif not is_blank(line):
-            found[-1][1].append(line)
-    return tuple(PastedComponent(name=n, lines=tuple(lines)) for n, lines in found if lines)
 
 
 class _Drafting:
@@ -102,22 +84,38 @@ class _Drafting:
         self.larder = larder
         self.moulds = moulds
         self.questions: list[Question] = []
-        self.measures = request.measures or self._answer("measures")
+        self.on_lines: set[str] = set()
+        self.answers = Answers(request.answers)
+        self.measures = request.measures or self._answered_measures()
 
     def run(self) -> Draft:
         pasted = pasted_components(self.request.text, self.request.name)
-        if not pasted:
-            accepted = "lines such as '240 g blackcurrant purée', one ingredient a line"
-            raise DocumentError([Fault(field="pasted text", found="nothing", accepted=accepted)])
+        _require_lines(pasted)
+        components, names = self._components(pasted)
+        placing = Placing(names=names, answers=self.answers, moulds=self.moulds, ask=self._ask)
+        for component in names:
+            placing.place(component)
+        for component, (into, mass) in placing.used.items():
+            formula = components[into]["formula"]
+            formula[_unused(component, formula)] = {"component": component, "amount": mass}
+        placement = placing.in_order(upright=self.request.upright)
+        return Draft(
+            document=written(self._document(components, placement)),
+            questions=tuple(self.questions),
+            unasked=self.answers.unused,
+            keys=tuple(question.key for question in self.questions),
+        )
+
+    def _components(
+        self, pasted: tuple[PastedComponent, ...]
+    ) -> tuple[dict[str, Any], dict[str, str]]:
         components: dict[str, Any] = {}
-        placement: list[dict[str, Any]] = []
-        for component in pasted:
-            component_id = _unused(identifier(component.name), components)
-            components[component_id] = self._component(component_id, component)
-            placed = self._placed(component_id, component.name, alone=len(pasted) == 1)
-            placement += [placed] if placed else []
-        document = self._document(components, placement)
-        return Draft(document=written(document), questions=tuple(self.questions))
+        names: dict[str, str] = {}
+        for each in pasted:
+            component = _unused(identifier(each.name), names)
+            names[component] = each.name
+            components[component] = self._component(component, each)
+        return components, names
 
     def _document(
         self, components: dict[str, Any], placement: list[dict[str, Any]]
@@ -129,102 +127,130 @@ class _Drafting:
         }
         if self.measures:
             document["measures"] = self.measures
-        document |= {"pieces": self.request.pieces, "mould": self.request.mould}
+        document |= {"pieces": self.request.pieces, "mould": self._mould()}
         document |= {"components": components, "placement": placement}
-        open_questions = [question.text for question in self.questions]
+        open_questions = [q.text for q in self.questions if q.key not in self.on_lines]
         return document | ({"ask": open_questions} if open_questions else {})
 
-    def _answer(self, key: str) -> str | None:
-        answer = self.request.answers.get(key, "").strip()
-        return answer or None
+    def _mould(self) -> str | dict[str, Any]:
+        """The mould; of one weighed with water it is asked how many cavities there are."""
+        mould = self.request.mould
+        if isinstance(mould, str):
+            return mould
+        if "cavities" in mould:
+            return dict(mould)
+        cavities = self._cavities()
+        return {**mould, "cavities": cavities} if cavities else dict(mould)
+
+    def _cavities(self) -> int | None:
+        answer = self.answers.to("cavities")
+        if answer is not None and answer.isdecimal() and 1 <= int(answer[:6]) <= 500:
+            return int(answer)
+        said = f"'{answer}' is no whole number from 1 to 500. " if answer else ""
+        text = f"{said}How many cavities does the mould have?"
+        self._ask(
+            Question(
+                key="cavities",
+                about="the mould that was weighed",
+                text=text,
+                choices=(("1", "One"), ("6", "Six"), ("8", "Eight")),
+                example="15",
+                refused=answer or "",
+            )
+        )
+        return None
 
     def _ask(self, question: Question) -> None:
         if question.key not in {asked.key for asked in self.questions}:
             self.questions.append(question)
 
-    def _component(self, component_id: str, pasted: PastedComponent) -> dict[str, Any]:
-        kind = self._kind(component_id, pasted.name)
-        component: dict[str, Any] = {"name": pasted.name, "kind": kind or "mousse"}
-        formula: dict[str, Any] = {}
-        for number, text in enumerate(pasted.lines, start=1):
-            line = self._line(f"{component_id}-{number}", text)
-            formula[_unused(line.key, formula)] = line.value
-        component["formula"] = formula
-        density = self._density(component_id, pasted.name) if kind == "mousse" else None
-        return component | ({"density": density} if density else {})
+    def _component(self, component: str, pasted: PastedComponent) -> dict[str, Any]:
+        kind = self._kind(component, pasted.name)
+        drafted: dict[str, Any] = {"name": pasted.name, "kind": kind or "mousse"}
+        drafted["formula"] = self._formula(component, pasted.lines)
+        density = self._density(component, pasted.name) if kind == "mousse" else None
+        return drafted | ({"density": density} if density else {})
 
-    def _kind(self, component_id: str, name: str) -> str | None:
-        key = f"{component_id}-kind"
+    def _formula(self, component: str, lines: tuple[str, ...]) -> dict[str, Any]:
+        formula: dict[str, Any] = {}
+        for position, text in enumerate(lines, start=1):
+            pasted = pasted_line(text)
+            self._ask_whose_spoons(pasted)
+            line, question = drafted_line(
+                pasted, f"{component}-{position}", self.answers, self.larder, self.measures
+            )
+            if question is not None:
+                self._ask(question)
+                self.on_lines.add(question.key)
+            if line is not None:
+                formula[_unused(line.key, formula)] = line.written(again=line.key in formula)
+        return formula
+
+    def _kind(self, component: str, name: str) -> str | None:
+        key = f"{component}-kind"
+        answer = self.answers.to(key)
         said = [kind for kind in KINDS if kind in name.casefold().split()]
-        kind = self._answer(key) or (said[0] if len(said) == 1 else None)
+        kind = answer or (said[0] if len(said) == 1 else None)
         if kind in KINDS:
             return kind
-        choices = tuple((k, k.capitalize()) for k in KINDS)
-        self._ask(Question(key=key, about=name, text=f"What is '{name}'?", choices=choices))
+        choices = {each: each.capitalize() for each in KINDS}
+        self._ask(choice_question(key, name, f"What is '{name}'?", choices, answer))
         return None
 
-    def _density(self, component_id: str, name: str) -> str | None:
-        key = f"{component_id}-density"
-        answer = self._answer(key)
-        if answer is None:
-            self._ask(
-                Question(
-                    key=key,
-                    about=name,
-                    text=f"What does a millilitre of the finished '{name}' weigh? "
-                    "Fill a known cup, weigh it, divide.",
-                    choices=((USUAL_MOUSSE, f"I do not know yet: take {USUAL_MOUSSE}"),),
-                    example="0.62 g/ml",
-                )
-            )
-        return answer
-
-    def _line(self, key: str, text: str) -> DraftedLine:
-        pasted = pasted_line(text)
-        if pasted.needs_country and self.measures is None:
-            self._ask(
-                Question(
-                    key="measures",
-                    about=pasted.written,
-                    text=f"Whose cups and spoons are meant ('{pasted.unit}')?",
-                    choices=MEASURES,
-                )
-            )
-        answers = {
-            topic: answer
-            for topic in ("ingredient", "amount")
-            if (answer := self._answer(f"{key}-{topic}"))
-        }
-        line, questions = drafted_line(pasted, key, answers, self.larder, self.measures)
-        for question in questions:
-            self._ask(question)
-        return line
-
-    def _placed(self, component_id: str, name: str, *, alone: bool) -> dict[str, Any] | None:
-        key = f"{component_id}-place"
-        place = "filling" if alone else self._answer(key)
-        if place not in dict(PLACES):
-            text = f"Where does '{name}' sit?"
-            self._ask(Question(key=key, about=name, text=text, choices=PLACES))
-            return None
-        if place == "used":
-            return None
-        size = self._answer(f"{component_id}-size")
-        answer = placing_answer(component_id, place, size, self.moulds)
-        if isinstance(answer, PlacingAnswer):
-            return dict(answer.entry)
+    def _density(self, component: str, name: str) -> str | None:
+        answer = self.answers.to(f"{component}-density")
+        if answer is not None and _is_density(answer):
+            return answer
+        said = f"'{answer}' is no density. " if answer else ""
         self._ask(
             Question(
-                key=f"{component_id}-size",
+                key=f"{component}-density",
                 about=name,
-                text=f"{name}: {answer}",
-                example=SIZES[place].example,
+                text=f"{said}What does a millilitre of the finished '{name}' weigh? "
+                "Fill a known cup, weigh it, divide.",
+                choices=((USUAL_MOUSSE, f"I do not know yet: take {USUAL_MOUSSE}"),),
+                example="0.62 g/ml",
+                refused=answer or "",
             )
         )
         return None
 
+    def _answered_measures(self) -> str | None:
+        answer = self.answers.to("measures")
+        if answer is not None and answer not in MEASURES:
+            self._ask(choice_question("measures", answer, WHOSE, MEASURES, answer))
+            return None
+        return answer
 
-def _unused(wanted: str, taken: Mapping[str, Any] | Sequence[str]) -> str:
+    def _ask_whose_spoons(self, pasted: PastedLine) -> None:
+        if pasted.needs_country and self.measures is None:
+            text = f"{WHOSE} ('{pasted.unit}')"
+            self._ask(choice_question("measures", pasted.written, text, MEASURES, None))
+
+
+WHOSE = "Whose cups and spoons are meant?"
+
+
+def _require_lines(pasted: tuple[PastedComponent, ...]) -> None:
+    accepted = "lines such as '240 g blackcurrant purée', one ingredient a line"
+    if not pasted:
+        raise DocumentError([Fault(field="pasted text", found="nothing", accepted=accepted)])
+    most = max(len(component.lines) for component in pasted)
+    if most > MOST_LINES or len(pasted) > MOST_COMPONENTS:
+        found = f"{len(pasted)} headings, with up to {most} lines under one"
+        accepted = f"up to {MOST_COMPONENTS} headings with up to {MOST_LINES} lines each"
+        raise DocumentError([Fault(field="pasted text", found=found, accepted=accepted)])
+
+
+def _is_density(text: str) -> bool:
+    try:
+        parse_density(text)
+    except QuantityError:
+        return False
+    return True
+
+
+def _unused(wanted: str, taken: Collection[str]) -> str:
     name, number = wanted, 2
     while name in taken:
         name, number = f"{wanted}-{number}", number + 1

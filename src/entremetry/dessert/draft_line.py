@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 import unicodedata
 from dataclasses import dataclass
-from typing import Any
 
 from entremetry.dessert.draft_amount import Wanted, amount_of
 from entremetry.dessert.draft_ingredient import LEAVE_OUT, ingredient_of
@@ -18,10 +17,19 @@ STAND_IN = "1 g"  # until the question beside it is answered; the document is re
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DraftedLine:
-    """Key and value of a formula line."""
+    """One line of a formula: `key` is the ingredient's id, if it is known."""
 
     key: str
-    value: str | dict[str, Any]
+    amount: str
+    note: str = ""
+    ask: str = ""
+
+    def written(self, *, again: bool) -> str | dict[str, str]:
+        """The line as a document writes it; `again` if the formula has the ingredient already."""
+        words = {"note": self.note, "ask": self.ask}
+        more = {word: text for word, text in words.items() if text}
+        named = {"ingredient": self.key} if again else {}
+        return {**named, "amount": self.amount, **more} if named or more else self.amount
 
 
 def identifier(name: str) -> str:
@@ -35,7 +43,7 @@ def identifier(name: str) -> str:
 def drafted_line(
     pasted: PastedLine, key: str, answers: Answers, larder: Larder, measures: str | None
 ) -> tuple[DraftedLine | None, Question | None]:
-    """The line as far as it is clear, and what must be asked about it; no line if it is left out."""
+    """The line as far as it is clear, and what must be asked; no line if it is left out."""
     said = answers.to(f"{key}-ingredient")
     if said == LEAVE_OUT:
         return None, None
@@ -48,10 +56,8 @@ def drafted_line(
     settled = amount_of(wanted, answer)
     if isinstance(settled, Question):
         return _open(found.id, STAND_IN, settled), settled
-    if pasted.note:
-        return DraftedLine(key=found.id, value={"amount": settled, "note": pasted.note}), None
-    return DraftedLine(key=found.id, value=settled), None
+    return DraftedLine(key=found.id, amount=settled, note=pasted.note), None
 
 
 def _open(key: str, amount: str, question: Question) -> DraftedLine:
-    return DraftedLine(key=key, value={"amount": amount, "ask": question.text})
+    return DraftedLine(key=key, amount=amount, ask=question.text)

@@ -60,9 +60,7 @@ def _of_fruit(bare: str) -> PastedLine | None:
         return None
     number, fruit, part = found
     said = ", ".join(word for word in (name, note) if word)
-    return PastedLine(
-        written="", number=number, unit=fruit, kind=Kind.COUNT, name=part, note=said
-    )
+    return PastedLine(written="", number=number, unit=fruit, kind=Kind.COUNT, name=part, note=said)
 
 
 def _range(bare: str) -> PastedLine | None:

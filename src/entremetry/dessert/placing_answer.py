@@ -7,8 +7,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from entremetry.errors import QuantityError
+from entremetry.errors import QuantityError, nearest_names
 from entremetry.quantities import parse_length, parse_mass
+
+PLACES = (
+    ("filling", "It fills what is left in the mould"),
+    ("layer", "A level layer"),
+    ("insert", "A frozen insert inside"),
+    ("base", "A base cut from a sheet"),
+    ("coating", "A coating over the piece"),
+    ("soak", "A syrup brushed on a base"),
+    ("garnish", "On top, outside the mould"),
+    ("used", "It goes into another component"),
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,7 +40,9 @@ SIZES = {
         example="60 mm × 5 mm",
     ),
     "coating": SizeQuestion(text="how thick is the film?", example="2 mm"),
+    "soak": SizeQuestion(text="how much goes on one base?", example="4 g"),
     "garnish": SizeQuestion(text="how much goes on one piece?", example="3 g"),
+    "used": SizeQuestion(text="how much of it goes in?", example="20 g"),
 }
 
 
@@ -61,25 +74,31 @@ def placing_answer(
 
 def _measures(place: str, size: str, moulds: Mapping[str, Any]) -> dict[str, Any]:
     if place == "insert":
-        if size not in moulds:
-            raise QuantityError(f"'{size}'", "the id of a mould of the shelf", ())
-        return {"shape": moulds[size]}
+        return {"shape": _shape(size, moulds)}
     if place == "base":
         return _base(size)
-    if place == "garnish":
+    if place in {"garnish", "soak", "used"}:
         parse_mass(size)
         return {"mass": size}
     parse_length(size)
     return {"height": size} if place == "layer" else {"film": size}
 
 
+def _shape(size: str, moulds: Mapping[str, Any]) -> dict[str, Any]:
+    if size not in moulds:
+        accepted = "the id of a mould of the shelf"
+        raise QuantityError(f"'{size}'", accepted, nearest_names(size, moulds))
+    return dict(moulds[size])
+
+
 def _base(size: str) -> dict[str, Any]:
     sides = [side.strip() for side in re.split(r"[×x*]", size)]
+    accepted = "diameter × thickness, or length × width × thickness, each with its unit"
+    if len(sides) not in {2, 3}:
+        raise QuantityError(f"'{size}'", accepted)
     for side in sides:
         parse_length(side)
     if len(sides) == 2:
         return {"cut_out": {"kind": "disc", "diameter": sides[0]}, "thickness": sides[1]}
-    if len(sides) == 3:
-        cut = {"kind": "rectangle", "length": sides[0], "width": sides[1]}
-        return {"cut_out": cut, "thickness": sides[2]}
-    raise QuantityError(f"'{size}'", "diameter × thickness, or length × width × thickness")
+    cut = {"kind": "rectangle", "length": sides[0], "width": sides[1]}
+    return {"cut_out": cut, "thickness": sides[2]}

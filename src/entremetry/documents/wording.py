@@ -29,6 +29,23 @@ _TYPES = {
     "tuple_type": "a list, such as [a, b]",
     "none_required": "nothing",
 }
+_BOUNDS = {
+    "greater_than_equal": "{ge} or more",
+    "greater_than": "more than {gt}",
+    "less_than_equal": "at most {le}",
+    "less_than": "less than {lt}",
+    "string_too_short": "a text of at least {min_length} characters",
+    "string_too_long": "a text of at most {max_length} characters",
+    "too_short": "{min_length} or more of them",
+    "too_long": "at most {max_length} of them",
+}
+_PATTERNS = {
+    r"^[a-z0-9]+(-[a-z0-9]+)*$": (
+        "lower-case letters and digits, words joined by hyphens, such as pear-log"
+    ),
+    r"^([01]\d|2[0-3]):[0-5]\d$": "a time of day, such as '08:30'",
+    r"^([01]\d|2[0-4]):[0-5]\d$": "a time of day, such as '18:30'",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,8 +72,14 @@ def wording(detail: ErrorDetails, known: tuple[str, ...]) -> Wording:
         return _choice(detail["input"], str(context.get("expected", "")))
     if kind == "union_tag_invalid":
         return _tag(context)
+    if kind in _BOUNDS:
+        accepted = _BOUNDS[kind].format_map(context)
+        return Wording(found=shown(detail["input"]), accepted=accepted)
+    if kind == "string_pattern_mismatch":
+        accepted = _PATTERNS.get(str(context.get("pattern")), "a text of another form")
+        return Wording(found=shown(detail["input"]), accepted=accepted)
     if kind == "union_tag_not_found":
-        name = str(context.get("discriminator", "")).strip("'")
+        name = _discriminator(context)
         return Wording(found=f"no '{name}'", accepted=f"a mapping with '{name}: ...'")
     return _other(detail, context.get("error"))
 
@@ -83,13 +106,18 @@ def _choice(value: object, expected: str) -> Wording:
 
 def _tag(context: dict[str, object]) -> Wording:
     """Say which kinds of mapping are known, and the nearest."""
-    name = str(context.get("discriminator", "")).strip("'")
+    name = _discriminator(context)
     words = _QUOTED.findall(str(context.get("expected_tags", "")))
     return Wording(
         found=f"{name} '{context.get('tag')}'",
         accepted=f"{name}: one of {', '.join(words)}",
         nearest=nearest_names(str(context.get("tag")), words),
     )
+
+
+def _discriminator(context: dict[str, object]) -> str:
+    """Return the name of the key that decides, as a document writes it: its alias comes last."""
+    return _QUOTED.findall(str(context.get("discriminator", "")))[-1]
 
 
 def _other(detail: ErrorDetails, error: object) -> Wording:

@@ -107,9 +107,9 @@ def batch_of_text(
     return _sheet(text, file, surroundings(kitchen_text, "kitchen"), pieces, mould, have)
 
 
-def moulds(kitchen_text: str | None = None) -> tuple[Mould, ...]:
+def moulds(kitchen_text: str | None = None, *, file: str = "kitchen") -> tuple[Mould, ...]:
     """Moulds to choose from: the kitchen's own and the built-in shelf."""
-    return tuple(surroundings(kitchen_text, "kitchen").moulds.values())
+    return tuple(surroundings(kitchen_text, file).moulds.values())
 
 
 def surroundings(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from entremetry.errors import UnknownName
+from entremetry.errors import QuantityError, UnknownName
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.store.larder_file import open_larder
@@ -13,10 +13,14 @@ def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
 
     Raises
     ------
+    QuantityError
+        If nothing is asked for.
     UnknownName
         With the three nearest names, if there is none.
     """
     larder = larder or open_larder()
+    if not words.strip():
+        raise QuantityError("no words", "the id or name of an ingredient, or part of it")
     try:
         return (larder.find(words),)
     except UnknownName:

@@ -138,7 +138,7 @@ def test_a_step_without_a_kind() -> None:
         ("[cream]", "cream", "components.mousse.method[1].what", "a list"),
         ("at: 180 °C", "at: 180 °C, fan: perhaps", "components.mousse.method[2].fan", "true or"),
         ("Pear log", "[a]", "name", "a text"),
-        ("Pear log", "Pear\npieces: 0", "pieces", "greater than 0"),
+        ("Pear log", "Pear\npieces: 0", "pieces", "more than 0"),
         ("Pear log", "Pear\npieces: many", "pieces", "a whole number"),
         ("Pear log", "Pear\npieces: 1.5", "pieces", "a whole number"),
         ("  mousse:\n", "  more: text\n  mousse:\n", "components.more", "a mapping"),

@@ -1,0 +1,132 @@
+"""How much a pasted line means, or the question how much."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from entremetry.dessert.draft_question import Question
+from entremetry.dessert.pasted_line import PastedLine
+from entremetry.dessert.weighing import mass_of_amount
+from entremetry.errors import QuantityError, UnknownName
+from entremetry.larder.generic import generic_for
+from entremetry.larder.ingredient import Ingredient
+from entremetry.quantities import Kind, format_mass
+from entremetry.quantities.amount import singular
+from entremetry.quantities.number import number
+
+MOST_CHOICES = 9
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wanted:
+    """One line whose amount is to be settled: its ingredient is known."""
+
+    pasted: PastedLine
+    key: str
+    ingredient: Ingredient
+    measures: str | None
+
+    def ask(
+        self, text: str, choices: tuple[tuple[str, str], ...] = (), refused: str = ""
+    ) -> Question:
+        """Make the question about the amount."""
+        said = f"'{refused}' cannot be weighed. " if refused else ""
+        return Question(
+            key=f"{self.key}-amount",
+            about=self.pasted.written,
+            text=f"{said}{text}",
+            choices=choices,
+            example="30 g",
+            refused=refused,
+        )
+
+
+def amount_of(wanted: Wanted, answer: str | None) -> str | Question:
+    """The amount as a document writes it, or what to ask."""
+    if answer is not None:
+        return answer if _weighs(wanted, answer) else _ask(wanted, refused=answer)
+    pasted = wanted.pasted
+    if pasted.needs_country and wanted.measures is None:
+        return pasted.amount  # whose spoon is meant is asked once, for all lines
+    if not pasted.number or _comes_in_sizes(wanted):
+        return _ask(wanted)
+    amount = _counted(wanted) or pasted.amount
+    return amount if _weighs(wanted, amount) else _ask(wanted)
+
+
+def _weighs(wanted: Wanted, amount: str) -> bool:
+    try:
+        mass_of_amount(amount, wanted.ingredient, measures=wanted.measures)
+    except (QuantityError, UnknownName):
+        return False
+    return True
+
+
+def _counted(wanted: Wanted) -> str | None:
+    """Read '1 vanilla pod' as one pod: the thing counted stands in the name."""
+    pasted = wanted.pasted
+    if pasted.unit:
+        return None
+    known = {singular(weight.measure) for weight in wanted.ingredient.household}
+    for word in reversed(pasted.name.split()):
+        if singular(word) in known:
+            return f"{pasted.number} {word}"
+    return None
+
+
+def _comes_in_sizes(wanted: Wanted) -> bool:
+    """Tell whether what is counted weighs this or that, by its size."""
+    return wanted.pasted.kind in (None, Kind.COUNT) and _sizes(wanted) is not None
+
+
+def _sizes(wanted: Wanted) -> tuple[str, tuple[str, ...]] | None:
+    """What to ask and the sizes to choose from; the words of the line, 'large', rule some out."""
+    words = wanted.pasted.name.split()
+    for start in range(len(words)):
+        generic = generic_for(" ".join(words[start:]))
+        if generic is not None and generic.measures:
+            size = " ".join(words[:start]).casefold()
+            fitting = tuple(m for m in generic.measures if m.startswith(size))
+            return generic.question, fitting or generic.measures
+    return None
+
+
+def _ask(wanted: Wanted, refused: str = "") -> Question:
+    pasted, name = wanted.pasted, wanted.ingredient.name
+    if pasted.either:
+        first, last = pasted.either
+        text = f"{first} or {last} of {name}? The line leaves it open."
+        return wanted.ask(text, tuple((amount, amount) for amount in pasted.either), refused)
+    if not pasted.number:
+        return wanted.ask(f"How much {name}? The line does not say.", (), refused)
+    if sizes := _sizes(wanted):
+        question, measures = sizes
+        return wanted.ask(question, tuple((f"{pasted.number} {m}", m) for m in measures), refused)
+    text = f"How many grams are '{pasted.amount}' of {name}?"
+    return wanted.ask(text, _packs(wanted) + _things(wanted), refused)
+
+
+def _packs(wanted: Wanted) -> tuple[tuple[str, str], ...]:
+    """What a tin or a stick of it usually holds, as a mass."""
+    count = _number(wanted.pasted.number)
+    return tuple(
+        (format_mass(count * pack.mass), f"{wanted.pasted.number} × {pack.name} as usually sold")
+        for pack in wanted.ingredient.packs
+        if not pack.whole and 0.0 < count * pack.mass < 100.0
+    )
+
+
+def _things(wanted: Wanted) -> tuple[tuple[str, str], ...]:
+    """Counted things the larder knows the weight of, if the line counts but does not say what."""
+    if wanted.pasted.unit:
+        return ()
+    counted = [w.measure for w in wanted.ingredient.household if not w.measure.startswith("us ")]
+    amounts = (f"{wanted.pasted.number} {measure}" for measure in counted)
+    return tuple((amount, amount) for amount in amounts if _weighs(wanted, amount))[:MOST_CHOICES]
+
+
+def _number(text: str) -> float:
+    try:
+        return number(text)
+    except QuantityError:
+        return 0.0
