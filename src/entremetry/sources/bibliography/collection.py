@@ -17,6 +17,7 @@ from entremetry.sources.bibliography import (
     publish,
     quantities,
     shapes,
+    solution,
 )
 from entremetry.sources.source import Source
 
@@ -25,6 +26,7 @@ ROOMS = (
     quantities,
     larder,
     shapes,
+    solution,
     physics,
     formula,
     method,
