@@ -57,6 +57,7 @@ def recipe_page(
         drawing=Markup(drawing),
         stretches=stretches(sheet)[len([c for c in sheet.components if c.method]) :],
         fill_heading=fill_heading(sheet),
+        named_by_size=any(letter.isdigit() for letter in sheet.mould.name),
     )
 
 

@@ -134,3 +134,11 @@ def test_allergens_are_said_where_there_are_any() -> None:
 def test_a_page_without_cautions_still_defers_to_the_rules_of_the_place() -> None:
     text = Reading(recipe_page(replace(SHEET, cautions=()))).text
     assert "the food rules of your place decide" in text
+
+
+def test_a_frame_is_shown_whole_and_its_size_is_said_once() -> None:
+    mould = replace(SHEET.mould, name="Frame 40 x 30 cm", size="400 x 300 mm", pieces_per_cavity=36)
+    text = Reading(recipe_page(replace(SHEET, mould=mould))).text
+    assert "The whole, before it is cut into 36, to scale." in text
+    assert "Frame 40 × 30\u00a0cm" in text
+    assert "400 × 300\u00a0mm Blackcurrant" not in text
