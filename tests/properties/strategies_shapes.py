@@ -110,7 +110,7 @@ ROUND = st.one_of(
     built(
         revolution,
         radii=st.lists(LENGTHS, min_size=2, max_size=6),
-        rises=st.lists(LENGTHS, min_size=5, max_size=5),
+        rises=st.lists(st.floats(0.005, 0.2), min_size=5, max_size=5),
     ),
 )
 LOGS = built(

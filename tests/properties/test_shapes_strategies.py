@@ -5,7 +5,7 @@ from __future__ import annotations
 import dataclasses
 
 import pytest
-from hypothesis import find
+from hypothesis import Phase, find, settings
 
 from entremetry import shapes
 from properties.strategies_shapes import SOLIDS
@@ -30,4 +30,6 @@ def test_the_solids_are_found() -> None:
 @pytest.mark.parametrize("name", sorted(set(solids()) - READ_FROM_FILES))
 def test_a_public_solid_has_a_strategy(name: str) -> None:
     kind = getattr(shapes, name)
-    assert isinstance(find(SOLIDS, lambda solid: isinstance(solid, kind)), kind)
+    seek = settings(max_examples=1000, phases=[Phase.generate])
+    drawn = find(SOLIDS, lambda solid: isinstance(solid, kind), settings=seek)
+    assert isinstance(drawn, kind)
