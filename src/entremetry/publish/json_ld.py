@@ -66,7 +66,7 @@ def recipe_yield(sheet: BatchSheet) -> str:
 
 
 def duration(seconds: float) -> str:
-    """Duration in hours, minutes and seconds, never in days: a day is not always 24 hours."""
+    """Duration in hours, minutes and seconds (iso_8601), never in days: not all have 24 hours."""
     whole, rest = divmod(round(seconds), 3600)
     minutes, left = divmod(rest, 60)
     parts = f"{whole}H" * bool(whole) + f"{minutes}M" * bool(minutes) + f"{left}S" * bool(left)
