@@ -9,6 +9,7 @@
     ├── OutsideRange       a value where a formula does not hold             exit 2
     ├── FitError           parts that do not fit into one another            exit 2
     ├── BalanceError       a mass that cannot be lost, kept or reached       exit 2
+    ├── SolverError        a computation that does not converge; says where      exit 2
     └── StoreError         something cannot be read, kept or written         exit 2
         └── Conflict       it was changed meanwhile by someone else          exit 2
 """
@@ -91,6 +92,10 @@ class FitError(EntremetryError):
 
 class BalanceError(EntremetryError):
     """A mass that a step cannot lose, keep or reach."""
+
+
+class SolverError(EntremetryError):
+    """A computation that does not converge, with the step where it stopped."""
 
 
 class StoreError(EntremetryError):

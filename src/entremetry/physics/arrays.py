@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 Floats: TypeAlias = NDArray[np.float64]
 Integers: TypeAlias = NDArray[np.int64]
+Flags: TypeAlias = NDArray[np.bool_]
 Numbers: TypeAlias = float | Floats
 
 

@@ -89,4 +89,32 @@ ENTRIES: tuple[Source, ...] = (
         ),
         standing=Standing.FROM_MEMORY,
     ),
+    Source(
+        key="carslaw_jaeger_1959",
+        text=(
+            "Carslaw, H. S. and Jaeger, J. C. (1959). Conduction of Heat in Solids, 2nd ed. "
+            "Clarendon Press, Oxford: sections 3.11, 7.7, 9.4 and 11.2."
+        ),
+    ),
+    Source(
+        key="douglas_1962",
+        text=(
+            "Douglas, J. (1962). Alternating direction methods for three space variables. "
+            "Numerische Mathematik 4, 41-63."
+        ),
+    ),
+    Source(
+        key="plank_1913",
+        text=(
+            "Plank, R. (1913). Die Gefrierdauer von Eisblöcken. Zeitschrift für die gesamte "
+            "Kälte-Industrie 20, 109-114."
+        ),
+    ),
+    Source(
+        key="pham_1986",
+        text=(
+            "Pham, Q. T. (1986). Simplified equation for predicting the freezing time of "
+            "foodstuffs. Journal of Food Technology 21, 209-219."
+        ),
+    ),
 )
