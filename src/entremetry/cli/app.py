@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from pathlib import Path
 from typing import Annotated
@@ -192,3 +193,12 @@ def main() -> None:
     except EntremetryError as error:
         typer.echo(str(error), err=True)
         sys.exit(error.exit_status)
+    except OSError as error:
+        _give_up_output()
+        typer.echo(f"the answer cannot be written: {error.strerror or error}", err=True)
+        sys.exit(EntremetryError.exit_status)
+
+
+def _give_up_output() -> None:
+    """Let nothing be written to an output that takes nothing, not even at the end."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

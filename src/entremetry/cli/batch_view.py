@@ -163,11 +163,17 @@ def _lines(sheet: BatchSheet) -> Iterator[str]:
     yield from _listed("Walls", [_wall(sheet, index) for index in range(len(sheet.walls))])
     yield from _listed("Cut out", [_cut(cut) for cut in sheet.cut_outs])
     yield from _listed("Buy", [_buy(purchase) for purchase in sheet.shopping])
+    own = [f"{i.name}: own {_figures(i.overridden)}" for i in sheet.own_ingredients]
+    yield from _listed("Your own ingredients", own)
     yield from _listed("Taken for granted", sheet.assumptions)
     slips = [f"{s.place}: {s.found} should be {s.right}" for s in sheet.slips]
     yield from _listed("Measures that disagree", slips)
     yield from _listed("Allergens (check the packets)", sheet.allergens.eu)
     yield from _listed("Beware", sheet.cautions)
+
+
+def _figures(overridden: frozenset[str]) -> str:
+    return ", ".join(sorted(overridden)).replace("_", " ")
 
 
 def _fillings(sheet: BatchSheet) -> str:

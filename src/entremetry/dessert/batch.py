@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 
 from entremetry.dessert.batch_sheet import (
     Allergens,
@@ -16,11 +17,12 @@ from entremetry.dessert.component_batch import component_batch, weighed
 from entremetry.dessert.cut_outs import cut_outs
 from entremetry.dessert.dessert import Dessert
 from entremetry.dessert.drawn_section import drawn_section
-from entremetry.dessert.fill_steps import fill_steps
-from entremetry.dessert.needs import coated_area
+from entremetry.dessert.fill_steps import Soak, fill_steps
+from entremetry.dessert.needs import coated_area, total
 from entremetry.dessert.placed import Filled
-from entremetry.dessert.placement import BasePlacement, CoatingPlacement
+from entremetry.dessert.placement import BasePlacement, CoatingPlacement, SoakPlacement
 from entremetry.dessert.reckoning import Reckoning
+from entremetry.dessert.requirement import Requirement
 from entremetry.dessert.shopping import shopping
 from entremetry.dessert.slips import slips
 from entremetry.dessert.telling import Teller
@@ -52,6 +54,7 @@ def batch_sheet(
         name=document.name,
         about=document.about,
         author=document.author,
+        keywords=tuple(document.keywords),
         pieces=pieces,
         serves=document.serves,
         mould=_mould_use(reckoning, pieces),
@@ -65,7 +68,7 @@ def batch_sheet(
         piece_mass=_piece_mass(reckoning),
         time=max((c.time for c in components), default=0.0) + teller.assembly_time(),
         hands_on=sum(c.hands_on for c in components) + teller.assembly_hands_on(),
-        assumptions=_assumptions(reckoning, teller),
+        assumptions=_assumptions(reckoning, teller, required),
         cautions=teller.cautions(),
         slips=slips(document, dessert.larder),
         allergens=_allergens(ingredients),
@@ -90,9 +93,24 @@ def _fill_steps(reckoning: Reckoning) -> tuple[FillStep, ...]:
         reckoning.placed,
         kinds=_kinds(reckoning.dessert),
         density=reckoning.density,
+        soaks=_soaks(reckoning),
         upright=not mould.fills_upside_down,
         one=_one(mould),
     )
+
+
+def _soaks(reckoning: Reckoning) -> dict[str, Soak]:
+    """What is brushed on each base, by the base's component."""
+    names = reckoning.dessert.names
+    return {
+        p.on: Soak(
+            component=p.component,
+            name=names[p.component],
+            mass=total(reckoning.needs, p.component).mass,
+        )
+        for p in reckoning.dessert.document.placement
+        if isinstance(p, SoakPlacement)
+    }
 
 
 def _one(mould: Mould) -> str:
@@ -180,7 +198,7 @@ def _coated_area(dessert: Dessert) -> Figure:
 
 
 def _piece_mass(reckoning: Reckoning) -> Figure:
-    mass = sum(need.mass for need in reckoning.needs) / reckoning.per_cavity
+    mass = sum(need.on_piece for need in reckoning.needs)
     return Figure(
         value=mass,
         unit="kg",
@@ -189,9 +207,17 @@ def _piece_mass(reckoning: Reckoning) -> Figure:
     )
 
 
-def _assumptions(reckoning: Reckoning, teller: Teller) -> tuple[str, ...]:
-    texts = list(teller.assumptions())
+def _assumptions(
+    reckoning: Reckoning, teller: Teller, required: Mapping[str, Requirement]
+) -> tuple[str, ...]:
     names = reckoning.dessert.names
+    texts = [
+        f"{names[component]}: it is neither placed nor goes into another component that is, "
+        "so none is made."
+        for component, requirement in required.items()
+        if requirement.ready <= 0.0
+    ]
+    texts += teller.assumptions()
     for component in reckoning.placed.centred:
         texts.append(f"{names[component]}: no depth is given, so it sits in the middle.")
     if reckoning.placed.free_height > 0.0005:

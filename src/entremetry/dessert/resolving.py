@@ -3,24 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from graphlib import CycleError, TopologicalSorter
 
 from entremetry.dessert.dessert import Component, Dessert, Line
 from entremetry.dessert.document import ComponentDocument, DessertDocument, LineDocument
-from entremetry.dessert.placement import FillingPlacement, SoakPlacement
+from entremetry.dessert.placement import FillingPlacement, InsertPlacement, SoakPlacement
 from entremetry.dessert.weighing import mass_of_amount
 from entremetry.documents.tree import Tree, field_text
 from entremetry.errors import (
     DocumentError,
     EntremetryError,
     Fault,
-    OutsideRange,
     QuantityError,
     UnknownName,
     nearest_names,
 )
 from entremetry.kitchen.mould import Mould, mould
+from entremetry.kitchen.shape_building import build
+from entremetry.kitchen.shape_fault import shape_fault
 from entremetry.larder.generic import Generic
+from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.larder.own import own_ingredients
 
@@ -46,7 +49,8 @@ def resolve(
         With all faults: unknown ingredients, components and moulds, units that do not fit,
         open questions, components made from one another in a circle.
     """
-    return _Resolving(document, tree, file, larder, measures).run(moulds, read_mesh, mould_id)
+    resolving = _Resolving(document, tree, file, larder, measures, read_mesh)
+    return resolving.run(moulds, mould_id)
 
 
 class _Resolving:
@@ -59,22 +63,19 @@ class _Resolving:
         file: str,
         larder: Larder,
         measures: str | None,
+        read_mesh: Callable[[str], bytes],
     ) -> None:
         self.document = document
         self.tree = tree
         self.file = file
         self.larder = larder
         self.measures = document.measures or measures
+        self.read_mesh = read_mesh
         self.faults: list[Fault] = []
 
-    def run(
-        self,
-        moulds: Mapping[str, Mould],
-        read_mesh: Callable[[str], bytes],
-        mould_id: str | None,
-    ) -> Dessert:
+    def run(self, moulds: Mapping[str, Mould], mould_id: str | None) -> Dessert:
         self._take_own_ingredients()
-        chosen = self._mould(moulds, read_mesh, mould_id)
+        chosen = self._mould(moulds, mould_id)
         components = {
             component_id: self._component(component_id, component)
             for component_id, component in self.document.components.items()
@@ -113,21 +114,16 @@ class _Resolving:
             )
         )
 
-    def _mould(
-        self,
-        moulds: Mapping[str, Mould],
-        read_mesh: Callable[[str], bytes],
-        mould_id: str | None,
-    ) -> Mould | None:
-        wanted = mould_id or self.document.mould
+    def _mould(self, moulds: Mapping[str, Mould], mould_id: str | None) -> Mould | None:
+        wanted = self.document.mould if mould_id is None else mould_id
         if not isinstance(wanted, str):
             try:
-                return mould(wanted, read_mesh=read_mesh)
-            except (OutsideRange, EntremetryError) as error:
-                self._fault(("mould", "shape"), str(error), "measures that make a shape")
+                return mould(wanted, read_mesh=self.read_mesh)
+            except EntremetryError as error:
+                self._fault(("mould", "shape"), *shape_fault(error))
                 return None
         if wanted not in moulds:
-            if mould_id:
+            if mould_id is not None:
                 raise UnknownName("mould", wanted, moulds)
             accepted = "the id of a mould of the kitchen or the built-in shelf, or one written out"
             self._fault(("mould",), f"'{wanted}'", accepted, nearest_names(wanted, moulds))
@@ -148,7 +144,7 @@ class _Resolving:
 
     def _line(self, path: Path, name: str, line: LineDocument) -> Line | None:
         if line.ask:
-            self._fault(path, f"an open question about '{line.amount} {name}'", line.ask)
+            self._fault(path, f"an open question: {line.ask}", self._answers(name, line))
             return None
         if line.component and line.ingredient:
             self._fault(path, "an ingredient and a component", "one of the two")
@@ -156,6 +152,15 @@ class _Resolving:
         if line.component:
             return self._component_line(path, name, line, line.component)
         return self._ingredient_line(path, name, line)
+
+    def _answers(self, name: str, line: LineDocument) -> str:
+        """What an open question can be answered with."""
+        wanted = "the answer written into this line, and its 'ask' taken out"
+        with suppress(UnknownName):
+            found = self.larder.resolve(line.ingredient or name)
+            if isinstance(found, Generic):
+                return f"{wanted}; the ingredient is one of: {', '.join(found.choices)}"
+        return wanted
 
     def _component_line(
         self, path: Path, name: str, line: LineDocument, component: str
@@ -186,19 +191,19 @@ class _Resolving:
             return None
         return Line(name=name, mass=mass, written=line.amount, ingredient=found, note=line.note)
 
-    def _weigh(self, path: Path, amount: str, ingredient: object) -> float | None:
+    def _weigh(self, path: Path, amount: str, ingredient: Ingredient | None) -> float | None:
         try:
-            return mass_of_amount(amount, ingredient, measures=self.measures)  # type: ignore[arg-type]
+            return mass_of_amount(amount, ingredient, measures=self.measures)
         except QuantityError as error:
             self._fault(path, error.found, error.accepted, error.nearest)
         except UnknownName as unknown:
-            accepted = f"a {unknown.thing}, a mass or a volume"
-            self._fault(path, f"'{amount}'", accepted, unknown.nearest)
+            self._fault(path, f"'{amount}'", _weighable(unknown.thing, ingredient), unknown.nearest)
         return None
 
     def _check_answered(self) -> None:
         for index, question in enumerate(self.document.ask):
-            self._fault(("ask", index), "an open question", f"an answer: {question}")
+            accepted = "the answer written into the document, and this line taken out"
+            self._fault(("ask", index), f"an open question: {question}", accepted)
 
     def _check_placement(self) -> None:
         known = self.document.components
@@ -215,12 +220,23 @@ class _Resolving:
                 self._fault(path, "a second filling", "one filling at most: the others are layers")
             if isinstance(placement, SoakPlacement):
                 self._check_soaked(path, placement)
+            if isinstance(placement, InsertPlacement):
+                self._check_shape((*path, "shape"), placement)
 
     def _check_soaked(self, path: Path, placement: SoakPlacement) -> None:
         bases = [p.component for p in self.document.placement if p.role == "base"]
         if placement.on not in bases:
             nearest = nearest_names(placement.on, bases)
-            self._fault((*path, "on"), f"'{placement.on}'", "a base that is placed", nearest)
+            accepted = (
+                f"a base that is placed: {', '.join(bases)}" if bases else "a base; none is placed"
+            )
+            self._fault((*path, "on"), f"'{placement.on}'", accepted, nearest)
+
+    def _check_shape(self, path: Path, placement: InsertPlacement) -> None:
+        try:
+            build(placement.shape, read_mesh=self.read_mesh)
+        except EntremetryError as error:
+            self._fault(path, *shape_fault(error))
 
     def _order(self, components: Mapping[str, Component]) -> tuple[str, ...]:
         made_from = {
@@ -230,6 +246,16 @@ class _Resolving:
         try:
             return tuple(TopologicalSorter(made_from).static_order())
         except CycleError as error:
-            circle = " from ".join(reversed(error.args[1]))
-            self._fault(("components",), f"{circle}", "components not made from one another")
+            circle = list(reversed(error.args[1]))
+            found = f"a circle: {', which is made from '.join(circle)}"
+            accepted = "components that are not made from themselves"
+            self._fault(("components", circle[0], "formula"), found, accepted)
             return ()
+
+
+def _weighable(thing: str, ingredient: Ingredient | None) -> str:
+    """What an amount may be: a mass, a volume, or a count of what the larder can weigh."""
+    units = [w.measure for w in ingredient.household] if ingredient else []
+    counted = [measure for measure in units if not measure.startswith("us ")]
+    known = f"a {thing} ({', '.join(counted)}), " if counted else ""
+    return f"{known}a mass or a volume"

@@ -117,7 +117,8 @@ def _tag(context: dict[str, object]) -> Wording:
 
 def _discriminator(context: dict[str, object]) -> str:
     """Return the name of the key that decides, as a document writes it: its alias comes last."""
-    return _QUOTED.findall(str(context.get("discriminator", "")))[-1]
+    names = _QUOTED.findall(str(context.get("discriminator", "")))
+    return str(names[-1])
 
 
 def _other(detail: ErrorDetails, error: object) -> Wording:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from entremetry.documents import at_current_version, read_tree, validate
+from entremetry.documents import Tree, at_current_version, read_tree, validate
+from entremetry.documents.tree import Path, field_text
 from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.kitchen.mould import Mould, mould
+from entremetry.kitchen.shape_fault import shape_fault
 
 
 def read_kitchen(text: str, *, file: str) -> KitchenDocument:
@@ -18,14 +20,23 @@ def read_kitchen(text: str, *, file: str) -> KitchenDocument:
     DocumentError
         With everything that is wrong in it.
     """
+    return read_kitchen_with_lines(text, file=file)[0]
+
+
+def read_kitchen_with_lines(text: str, *, file: str) -> tuple[KitchenDocument, Tree]:
+    """Read a kitchen document and where each part of it stands; see `read_kitchen`."""
     tree = at_current_version(read_tree(text, file=file), key="entremetry_kitchen", file=file)
-    return validate(KitchenDocument, tree, file=file)
+    return validate(KitchenDocument, tree, file=file), tree
 
 
 def moulds_of(
-    kitchen: KitchenDocument, *, file: str, read_mesh: Callable[[str], bytes]
+    kitchen: KitchenDocument,
+    *,
+    file: str,
+    read_mesh: Callable[[str], bytes],
+    tree: Tree | None = None,
 ) -> dict[str, Mould]:
-    """Make the moulds of a kitchen, by id.
+    """Make the moulds of a kitchen, by id; `tree` knows the lines of what is wrong.
 
     Raises
     ------
@@ -35,16 +46,21 @@ def moulds_of(
     made: dict[str, Mould] = {}
     faults: list[Fault] = []
     for index, document in enumerate(kitchen.moulds):
-        field = f"moulds[{index + 1}]"
+        path: Path = ("moulds", index)
         if document.id in made:
-            accepted = "an id of its own for each mould"
-            faults.append(Fault(file=file, field=field, found=document.id, accepted=accepted))
+            told = (f"the id '{document.id}' a second time", "an id of its own for each mould")
+            faults.append(_fault((*path, "id"), told, file, tree))
             continue
         try:
             made[document.id] = mould(document, read_mesh=read_mesh)
         except EntremetryError as error:
-            accepted = "measures that make a shape"
-            faults.append(Fault(file=file, field=field, found=str(error), accepted=accepted))
+            faults.append(_fault((*path, "shape"), shape_fault(error), file, tree))
     if faults:
         raise DocumentError(faults)
     return made
+
+
+def _fault(path: Path, told: tuple[str, str], file: str, tree: Tree | None) -> Fault:
+    found, accepted = told
+    line = tree.line(path) if tree is not None else None
+    return Fault(file=file, line=line, field=field_text(path), found=found, accepted=accepted)

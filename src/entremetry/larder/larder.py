@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
-from entremetry.errors import UnknownName
+from entremetry.errors import UnknownName, nearest_names
 from entremetry.larder.generic import Generic, generic_for
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.spelling import plain
+
+FEW = 12  # names looked at; several may be of one ingredient
 
 
 @dataclass(frozen=True)
@@ -47,7 +49,7 @@ class Larder:
         """
         found = self._known(name)
         if found is None:
-            raise UnknownName("ingredient", name, self._names())
+            raise UnknownName("ingredient", name, self._nearest(name))
         return found
 
     def resolve(self, name: str) -> Ingredient | Generic:
@@ -85,6 +87,13 @@ class Larder:
 
     def _known(self, name: str) -> Ingredient | None:
         return self._by_id.get(name.strip()) or self._by_name.get(plain(name))
+
+    def _nearest(self, name: str) -> list[str]:
+        """Nearest name of each of the three ingredients with the nearest names."""
+        nearest: dict[str, str] = {}
+        for near in nearest_names(name, self._names(), count=FEW):
+            nearest.setdefault(self.find(near).id, near)
+        return list(nearest.values())[:3]
 
     def _names(self) -> list[str]:
         return [

@@ -92,9 +92,9 @@ class OwnIngredient(BaseModel):
     def _adds_up(self) -> OwnIngredient:
         unknown = sorted(set(self.per_100g) - set(LABEL_WORDS))
         if unknown:
-            near = nearest_names(unknown[0], LABEL_WORDS)
-            hint = f"; nearest: {', '.join(near)}" if near else ""
-            raise ValueError(f"per_100g knows no '{unknown[0]}'{hint}")
+            accepted = f"under per_100g one of: {', '.join(LABEL_WORDS)}"
+            nearest = nearest_names(unknown[0], LABEL_WORDS)
+            raise QuantityError(f"per_100g: '{unknown[0]}'", accepted, nearest)
         if self.fat is not None and "fat" in self.per_100g:
             raise ValueError("fat stands twice: once of its own and once in per_100g")
         if self.per_100g and self.like is None:

@@ -11,13 +11,15 @@ from entremetry.dessert.batch import batch_sheet
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.document import MAX_PIECES, DessertDocument
 from entremetry.dessert.limiting import pieces_from
+from entremetry.dessert.locating import located, refiled
 from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.reckoning import reckon
 from entremetry.dessert.resolving import resolve
-from entremetry.errors import QuantityError
+from entremetry.documents.tree import Tree
+from entremetry.errors import DocumentError, QuantityError
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.kitchen.mould import Mould
-from entremetry.kitchen.reading import moulds_of, read_kitchen
+from entremetry.kitchen.reading import moulds_of, read_kitchen_with_lines
 from entremetry.larder.larder import Larder
 from entremetry.larder.own import own_ingredients
 from entremetry.quantities import parse_mass
@@ -35,6 +37,7 @@ class Surroundings:
 
     kitchen: KitchenDocument | None = None
     kitchen_file: str = "kitchen"
+    kitchen_tree: Tree | None = None
     read_mesh: Callable[[str], bytes] = no_mesh
 
     @cached_property
@@ -43,14 +46,25 @@ class Surroundings:
         larder = open_larder()
         if self.kitchen is None or not self.kitchen.ingredients:
             return larder
-        return larder.with_own(own_ingredients(self.kitchen.ingredients, larder))
+        try:
+            return larder.with_own(own_ingredients(self.kitchen.ingredients, larder))
+        except DocumentError as error:
+            if self.kitchen_tree is None:
+                raise
+            tree, file = self.kitchen_tree, self.kitchen_file
+            raise DocumentError(refiled(each, tree, file) for each in error.faults) from None
 
     @cached_property
     def moulds(self) -> Mapping[str, Mould]:
         """The built-in shelf with the kitchen's own moulds."""
         if self.kitchen is None:
             return built_in_moulds()
-        own = moulds_of(self.kitchen, file=self.kitchen_file, read_mesh=self.read_mesh)
+        own = moulds_of(
+            self.kitchen,
+            file=self.kitchen_file,
+            read_mesh=self.read_mesh,
+            tree=self.kitchen_tree,
+        )
         return {**built_in_moulds(), **own}
 
     @property
@@ -119,8 +133,12 @@ def surroundings(
     read_mesh: Callable[[str], bytes] = no_mesh,
 ) -> Surroundings:
     """Read the kitchen, if there is one."""
-    kitchen = None if kitchen_text is None else read_kitchen(kitchen_text, file=kitchen_file)
-    return Surroundings(kitchen=kitchen, kitchen_file=kitchen_file, read_mesh=read_mesh)
+    if kitchen_text is None:
+        return Surroundings(read_mesh=read_mesh)
+    kitchen, tree = read_kitchen_with_lines(kitchen_text, file=kitchen_file)
+    return Surroundings(
+        kitchen=kitchen, kitchen_file=kitchen_file, kitchen_tree=tree, read_mesh=read_mesh
+    )
 
 
 def _sheet(
@@ -131,6 +149,8 @@ def _sheet(
     mould: str | None,
     have: tuple[str, str] | None,
 ) -> BatchSheet:
+    if have is not None and pieces is not None:
+        raise QuantityError("a number of pieces and what there is", "one of the two")
     document, tree = read_dessert(text, file=file)
     dessert = resolve(
         document,
@@ -142,7 +162,8 @@ def _sheet(
         mould_id=mould,
         measures=around.kitchen.measures if around.kitchen else None,
     )
-    reckoning = reckon(dessert, read_mesh=around.read_mesh)
+    with located(document, tree, file=file):
+        reckoning = reckon(dessert, read_mesh=around.read_mesh)
     if have is not None:
         pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
     return batch_sheet(

@@ -8,9 +8,8 @@ from datetime import date
 from pathlib import Path
 
 from entremetry.dessert.batch_sheet import BatchSheet
-from entremetry.errors import StoreError
 from entremetry.publish import recipe_json_ld, recipe_page, section_svg
-from entremetry.store.files import write_atomically
+from entremetry.store.publication_folder import write_together
 from entremetry.usecases.batch import batch
 
 DRAWING = "section.svg"
@@ -41,22 +40,20 @@ def publish(
         If the document is refused, or the folder cannot be written; nothing half-written stays.
     """
     sheet = batch(path, pieces=pieces, mould=mould, kitchen=kitchen)
-    contents = published_files(sheet, today or date.today())
-    _make_folder(to)
-    for name, text in contents.items():
-        write_atomically(to / name, text.encode())
-    return Published(files=tuple(to / name for name in contents), sheet=sheet)
+    drawing = f"{sheet.id}-{DRAWING}"
+    files = write_together(to, published_files(sheet, today or date.today(), drawing))
+    return Published(files=files, sheet=sheet)
 
 
-def published_files(sheet: BatchSheet, today: date) -> dict[str, str]:
-    """Texts of the files of a publication by their names."""
-    structured = recipe_json_ld(sheet, image=DRAWING, date_published=today)
+def published_files(sheet: BatchSheet, today: date, drawing: str = DRAWING) -> dict[str, str]:
+    """Texts of the files of a publication by their names; `drawing` is that of the section."""
+    structured = recipe_json_ld(sheet, image=drawing, date_published=today)
     return {
         f"{sheet.id}.html": recipe_page(
-            sheet, allergens=allergen_words(sheet), date_published=today, image=DRAWING
+            sheet, allergens=allergen_words(sheet), date_published=today, image=drawing
         ),
         f"{sheet.id}.jsonld": json.dumps(structured, ensure_ascii=False, indent=2) + "\n",
-        DRAWING: section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True),
+        drawing: section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True),
     }
 
 
@@ -68,12 +65,3 @@ def allergen_words(sheet: BatchSheet) -> tuple[str, ...]:
 def _words(code: str) -> str:
     group, _, name = code.partition(":")
     return f"{group} ({name})" if name else group
-
-
-def _make_folder(folder: Path) -> None:
-    try:
-        folder.mkdir(parents=True, exist_ok=True)
-    except OSError as error:
-        raise StoreError(
-            f"the folder {folder} cannot be made: {error.strerror or error}"
-        ) from error
