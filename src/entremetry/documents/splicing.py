@@ -179,8 +179,18 @@ def _cut_lines(text: str, place: _Place) -> str | None:
     first = place.key or place.node
     start = text.rfind("\n", 0, first.start_mark.index) + 1
     before = text[start : first.start_mark.index].strip()
+    if place.key and before == "-":
+        return _cut_up_to_the_next(text, place)
     if before != ("" if place.key else "-"):
         return None
     end = _end(place.node)
     line_end = end if text[end - 1 : end] == "\n" else text.find("\n", end) + 1
     return text[:start] + (text[line_end:] if line_end > 0 else "")
+
+
+def _cut_up_to_the_next(text: str, place: _Place) -> str | None:
+    """Cut the first entry of a mapping that stands behind the dash of a list."""
+    keys = [key for key, _ in place.parent.value]
+    if keys[0] is not place.key:
+        return None
+    return text[: keys[0].start_mark.index] + text[keys[1].start_mark.index :]

@@ -8,13 +8,12 @@ from dataclasses import dataclass
 from functools import cache
 
 from entremetry.errors import QuantityError
-from entremetry.quantities.number import NUMBER_PATTERN, number
+from entremetry.quantities.number import GLYPHS, NUMBER_PATTERN, number
 from entremetry.quantities.spelling import unit_called
 from entremetry.quantities.table import COUNTRY_SPELLINGS, COUNTRY_WORDS, UNITS
 from entremetry.quantities.unit import Kind, Measures, Unit
 
 _KINDS = (Kind.TEMPERATURE, Kind.MASS, Kind.VOLUME, Kind.LENGTH)
-_DASH = r"\s*(?:-|–|—|\bto\b|\band\b)\s*"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,31 +33,28 @@ class Mention:
         return self.units[0].kind
 
 
-def _spelled() -> str:
-    """Pattern of every unit that is looked for, longest first."""
-    plain = {s for u in UNITS if u.kind in _KINDS for s in (u.name, *u.spellings)}
-    letters = {"° ?C", "° ?F", "º ?C", "º ?F", "deg\\.? ?C", "deg\\.? ?F", "℃", "℉", "C", "F"}
-    words = sorted((plain - {"K", "m", '"'}) | set(COUNTRY_WORDS), key=len, reverse=True)
-    countries = "|".join(re.escape(word) for word in COUNTRY_SPELLINGS)
-    measures = "|".join(re.escape(word) for word in sorted(COUNTRY_WORDS, key=len, reverse=True))
-    joined = "|".join((*sorted(letters, key=len, reverse=True), *map(re.escape, words)))
-    return rf"(?:(?:(?i:{countries}) (?i:{measures})|(?i:{joined}))(?![^\W_])|\"|″)"
+@cache
+def _spelled() -> frozenset[str]:
+    """Every folded spelling of the units that are looked for."""
+    plain = {s.casefold() for u in UNITS if u.kind in _KINDS for s in (u.name, *u.spellings)}
+    letters = {"°c", "°f", "° c", "° f", "ºc", "ºf", "º c", "º f"}
+    countries = {f"{c} {m}" for c in COUNTRY_SPELLINGS for m in COUNTRY_WORDS}
+    return frozenset((plain - {"k", "m"}) | letters | countries | set(COUNTRY_WORDS))
 
 
-_SIGNED = rf"(?:(?<![\w.,])[-−])?(?<![\w.,])(?<![0-9]/)(?:{NUMBER_PATTERN})"
+_NUMBER = re.compile(
+    rf"(?=[-−.0-9{GLYPHS}])(?:(?<![\w.,])[-−])?(?<![\w.,])(?<![0-9]/)(?:{NUMBER_PATTERN})"
+)
+_DASH = re.compile(r"\s{0,3}(?:-|–|—|\bto\b|\band\b)\s{0,3}")
+_SHAPE = re.compile(
+    r"[\s-]{0,3}([℃℉\"″]|[°º] ?[CFcf](?![^\W_])|[A-Za-z][A-Za-z.]{0,13}(?: [A-Za-z.]{1,12}){0,2})"
+)
 _JOINT = re.compile(
-    r"\.?\s*(?:[(\[]\s*(?:or |about |approx\.? |ca\.? |= ?|≈ ?)?|[/=≈]\s*|,?\s+or\s+"
+    r"\.?\s{0,3}(?:[(\[]\s{0,3}(?:or |about |approx\.? |ca\.? |= ?|≈ ?)?|[/=≈]\s{0,3}|,?\s+or\s+"
     r"|,?\s+(?:that is|i\.e\.),?\s*)",
     re.IGNORECASE,
 )
 _LETTERS = {"C": "°C", "F": "°F", "℃": "°C", "℉": "°F"}
-
-
-@cache
-def _mention_pattern() -> re.Pattern[str]:
-    """Pattern of a quantity or a range of it; made at the first use, for it is long."""
-    unit = _spelled()
-    return re.compile(rf"({_SIGNED})(?:\s*({unit})?{_DASH}({_SIGNED}))?[\s-]*({unit})")
 
 
 def pairs(text: str) -> Iterator[tuple[Mention, Mention]]:
@@ -72,10 +68,59 @@ def pairs(text: str) -> Iterator[tuple[Mention, Mention]]:
 
 def mentions(text: str) -> Iterator[Mention]:
     """Yield every quantity of a text, in order."""
-    for match in _mention_pattern().finditer(text):
-        mention = _mention(match)
+    position = 0
+    while low := _NUMBER.search(text, position):
+        mention = _range_at(text, low) or _single_at(text, low)
         if mention:
             yield mention
+        position = mention.end if mention else low.end()
+
+
+def _single_at(text: str, only: re.Match[str]) -> Mention | None:
+    """Return one number with its unit."""
+    word = _word_at(text, only.end())
+    return _mention(only.start(), (only[0],), word) if word else None
+
+
+def _range_at(text: str, low: re.Match[str]) -> Mention | None:
+    """Return two numbers with their unit, which the first may carry too."""
+    first = _word_at(text, low.end())
+    dash = _DASH.match(text, first.end if first else low.end())
+    high = _NUMBER.match(text, dash.end()) if dash else None
+    word = _word_at(text, high.end()) if high else None
+    if high is None or word is None or (first and units_of(first.text) != units_of(word.text)):
+        return None
+    return _mention(low.start(), (low[0], high[0]), word)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Word:
+    """The words of a unit, and where they end."""
+
+    text: str
+    end: int
+
+
+def _word_at(text: str, position: int) -> _Word | None:
+    """Return the longest words at a position that are a unit."""
+    shape = _SHAPE.match(text, position)
+    if shape is None:
+        return None
+    words, end = shape[1], shape.end()
+    while words:
+        if words in _LETTERS or _folded(words) in _spelled():
+            kept = words.rstrip(".")
+            return _Word(text=kept, end=end - len(words) + len(kept))
+        shorter = words.rpartition(" ")[0]
+        end -= len(words) - len(shorter)
+        words = shorter
+    return None
+
+
+def _folded(words: str) -> str:
+    """Fold the words of a unit, without the dots of abbreviations."""
+    folded = words.casefold()
+    return folded if folded.startswith("u.s. ") else folded.replace(".", "")
 
 
 def _comparable(first: Mention, second: Mention) -> bool:
@@ -87,24 +132,22 @@ def _comparable(first: Mention, second: Mention) -> bool:
     return first.kind is second.kind and first.units != second.units
 
 
-def _mention(match: re.Match[str]) -> Mention | None:
-    """Make a mention, unless a word in it has no meaning we know."""
-    low, low_unit, high, word = match.groups()
-    written = (low, high) if high else (low,)
-    units = units_of(word)
-    if not units or (low_unit and units_of(low_unit) != units):
+def _mention(start: int, written: tuple[str, ...], word: _Word) -> Mention | None:
+    """Make a mention, unless a word or number in it has no meaning we know."""
+    units = units_of(word.text)
+    if not units:
         return None
     try:
         numbers = tuple(signed(each) for each in written)
     except QuantityError:
         return None
     return Mention(
-        start=match.start(),
-        end=match.end(),
+        start=start,
+        end=word.end,
         numbers=numbers,
         written=written,
         units=units,
-        word=word,
+        word=word.text,
     )
 
 
@@ -114,12 +157,13 @@ def signed(written: str) -> float:
     return -value if written[0] in "-−" else value
 
 
+@cache
 def units_of(word: str) -> tuple[Unit, ...]:
     """Return every unit that a word may mean: a cup is one of several countries."""
     plain = " ".join(word.split())
     letter = plain.removeprefix("°").removeprefix("º").strip()
     plain = _LETTERS.get(letter, plain)
-    measure = COUNTRY_WORDS.get(plain.casefold())
+    measure = COUNTRY_WORDS.get(_folded(plain))
     if measure:
         names = [f"{whose} {measure}" for whose in (*Measures, "label")]
         return tuple(unit for unit in UNITS if unit.name in names)

@@ -12,7 +12,9 @@ MOST_CHARACTERS = 200
 _POWERS = re.compile(r"(?<![A-Za-z])((?:[cdm]?m))([23])(?![0-9A-Za-z])")
 _TERM = re.compile(rf"({NUMBER_PATTERN})\s*([^0-9+{GLYPHS}]*)")
 _NEGATIVE = re.compile(r"[-−–]\s*[0-9.]")
-_RANGE = re.compile(rf"{NUMBER_PATTERN}\s*(?:[^\W\d_]{{1,6}}\s*)?(?:-|–|—|\bto\b|\bor\b)\s*[0-9.]")
+_RANGE = re.compile(
+    rf"(?<![0-9]){NUMBER_PATTERN}\s*(?:[^\W\d_]{{1,6}}\s*)?(?:-|–|—|\bto\b|\bor\b)\s*[0-9.]"
+)
 _NAMED = re.compile(r"[-+]?\.?(?:nan|inf|infinity|∞)\b.*", re.IGNORECASE)
 _NO_TEXT: dict[type, str] = {dict: "a mapping", list: "a list", type(None): "nothing"}
 _SUPERSCRIPT = {"2": "²", "3": "³"}
