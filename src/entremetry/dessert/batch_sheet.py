@@ -192,6 +192,7 @@ class BatchSheet:
     name: str
     about: str
     author: str
+    keywords: tuple[str, ...]
     pieces: int
     serves: int
     mould: MouldUse

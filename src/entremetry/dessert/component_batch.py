@@ -38,7 +38,7 @@ def component_batch(
         mass=_mass(required, made.mass_in, made.loss, error, made.density.sources),
         ready_mass=made.mix.mass,
         volume=_volume(made.mix.mass, made.density),
-        per_piece=_per_piece(need.mass / reckoning.per_cavity, need.because, reckoning, error),
+        per_piece=_per_piece(need.on_piece, need.because, reckoning, error),
         density=made.density,
         loss_fraction=made.loss / made.mass_in,
         changes=made.changes,
@@ -88,7 +88,7 @@ def _volume(ready: float, density: Figure) -> Figure:
 
 def _per_piece(mass: float, because: str, reckoning: Reckoning, error: float) -> Figure:
     if reckoning.per_cavity > 1:
-        because += f"; ÷ {reckoning.per_cavity} pieces"
+        because += f"; one of {reckoning.per_cavity} pieces, the trimmings left out"
     return Figure(
         value=mass, unit="kg", because=because or "goes into other components", relative_error=error
     )

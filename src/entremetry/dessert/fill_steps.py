@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 from entremetry.dessert.batch_sheet import FillStep
 from entremetry.dessert.fit import TOUCHING
@@ -14,16 +15,26 @@ LEAST_POUR = 1e-8  # m3
 VERBS = {"mousse": "Pipe", "crumble": "Scatter", "garnish": "Scatter", "base": "Spread"}
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Soak:
+    """What is brushed on one base, and how much. [kg]"""
+
+    component: str
+    name: str
+    mass: float
+
+
 def fill_steps(
     placed: Placed,
     *,
     kinds: Mapping[str, str],
     density: Mapping[str, float],
+    soaks: Mapping[str, Soak],
     upright: bool,
     one: str,
 ) -> tuple[FillStep, ...]:
     """Fill from the closed end: pour, press in, cover, close. `one` is 'each cavity' or so."""
-    filling = _Filling(placed, kinds, density, upright, one)
+    filling = _Filling(placed, kinds, density, soaks, upright, one)
     for part in placed.filled:
         filling.fill(part)
     for inclusion in filling.waiting:
@@ -39,12 +50,14 @@ class _Filling:
         placed: Placed,
         kinds: Mapping[str, str],
         density: Mapping[str, float],
+        soaks: Mapping[str, Soak],
         upright: bool,
         one: str,
     ) -> None:
         self.placed = placed
         self.kinds = kinds
         self.density = density
+        self.soaks = soaks
         self.upright = upright
         self.one = one
         self.rim = placed.cavity.height
@@ -70,6 +83,8 @@ class _Filling:
         self.waiting = [other for other in self.waiting if other is not inclusion]
         self.present.append(inclusion)
         below = self.rim - inclusion.high
+        if inclusion.component in self.soaks and not self.upright:
+            self._brush(inclusion)
         self.steps.append(
             FillStep(
                 component=inclusion.component,
@@ -77,6 +92,16 @@ class _Filling:
                 below_rim=max(0.0, below),
             )
         )
+        if inclusion.component in self.soaks and self.upright:
+            self._brush(inclusion)
+
+    def _brush(self, base: Inclusion) -> None:
+        soak = self.soaks[base.component]
+        text = (
+            f"Brush the {_lower_first(base.name)} with {format_mass(soak.mass)} "
+            f"of the {_lower_first(soak.name)}."
+        )
+        self.steps.append(FillStep(component=soak.component, text=text, mass=soak.mass))
 
     def _pour(self, part: Filled, low: float, high: float, *, coming: Sequence[Inclusion]) -> None:
         volume = self.placed.fluid_between(low, high)

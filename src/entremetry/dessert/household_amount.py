@@ -7,7 +7,7 @@ from dataclasses import replace
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient
 from entremetry.quantities import UNITS, Household, Kind, MeasureWeight, household
 
-WEIGH_ONLY = "weigh-only"
+NO_SPOONS = frozenset({"weigh-only", "gelling"})
 
 
 def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Household:
@@ -21,7 +21,7 @@ def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Hous
         mass,
         weights=[_weight(weight) for weight in plain],
         system=measures,
-        weigh_only=WEIGH_ONLY in ingredient.tags,
+        weigh_only=bool(NO_SPOONS & ingredient.tags),
         density=ingredient.density,
     )
     if not state or amount.text.startswith("weigh"):

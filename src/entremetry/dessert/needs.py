@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from entremetry.dessert.cut_outs import BaseMass, cut_area
 from entremetry.dessert.dessert import Dessert
@@ -20,11 +20,15 @@ from entremetry.quantities import format_area, format_length, format_mass, forma
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Need:
-    """Finished mass [kg] and volume [m3] of a component in or on one cavity."""
+    """Finished mass [kg] and volume [m3] of a component in or on one cavity.
+
+    `on_piece` is what one piece of it holds: less than its share where a frame is trimmed. [kg]
+    """
 
     component: str
     mass: float
     volume: float
+    on_piece: float
     because: str
 
 
@@ -53,12 +57,14 @@ def needs(
     pieces_per_cavity: int,
 ) -> tuple[Need, ...]:
     """Everything that goes into or onto one cavity, in the order of placement."""
+    share = piece_share(dessert)
     found = [_soft(part.component, part.volume, density) for part in placed.filled]
     found += [
         _soft(part.component, part.solid.volume, density)
         for part in placed.inclusions
         if not part.is_base
     ]
+    garnishes = []
     for placement in dessert.document.placement:
         if isinstance(placement, BasePlacement):
             found.append(_base(placement, bases[placement.component]))
@@ -67,8 +73,17 @@ def needs(
         elif isinstance(placement, SoakPlacement):
             found.append(_soak(placement, dessert, density))
         elif isinstance(placement, GarnishPlacement):
-            found.append(_garnish(placement, density, pieces_per_cavity))
-    return tuple(found)
+            garnishes.append(_garnish(placement, density, pieces_per_cavity))
+    shared = (replace(need, on_piece=need.mass * share) for need in found)
+    return (*shared, *garnishes)
+
+
+def piece_share(dessert: Dessert) -> float:
+    """Share of a cavity that one piece is, by area; the rest of a frame is trimmed off."""
+    portions, solid = dessert.document.portions, dessert.mould.solid
+    if portions is None:
+        return 1.0
+    return portions.length * portions.width / (solid.length * solid.width)
 
 
 def total(found: Sequence[Need], component: str) -> Need:
@@ -78,6 +93,7 @@ def total(found: Sequence[Need], component: str) -> Need:
         component=component,
         mass=sum(need.mass for need in mine),
         volume=sum(need.volume for need in mine),
+        on_piece=sum(need.on_piece for need in mine),
         because="; ".join(need.because for need in mine),
     )
 
@@ -88,6 +104,7 @@ def _soft(component: str, volume: float, density: Mapping[str, float]) -> Need:
         component=component,
         mass=mass,
         volume=volume,
+        on_piece=mass,
         because=f"{format_volume(volume)} at {density[component] / 1e3:.2f} g/ml",
     )
 
@@ -98,6 +115,7 @@ def _base(placement: BasePlacement, base: BaseMass) -> Need:
         component=placement.component,
         mass=base.finished,
         volume=area * placement.thickness,
+        on_piece=base.finished,
         because=(
             f"cut-out of {format_area(area)}, {format_length(base.thickness)} thick: "
             f"{format_mass(base.finished)} finished"
@@ -117,6 +135,7 @@ def _coating(placement: CoatingPlacement, dessert: Dessert, density: Mapping[str
         component=placement.component,
         mass=mass,
         volume=mass / rho,
+        on_piece=mass,
         because=f"{format_area(area)} coated with {film}",
     )
 
@@ -137,6 +156,7 @@ def _soak(placement: SoakPlacement, dessert: Dessert, density: Mapping[str, floa
         component=placement.component,
         mass=mass,
         volume=mass / density[placement.component],
+        on_piece=mass,
         because=because,
     )
 
@@ -149,5 +169,6 @@ def _garnish(
         component=placement.component,
         mass=mass,
         volume=mass / density[placement.component],
+        on_piece=placement.mass,
         because=f"{format_mass(placement.mass)} on each piece",
     )

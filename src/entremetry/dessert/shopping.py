@@ -61,11 +61,13 @@ def _effect(pack: Pack, mass: float) -> str:
     """What happens if one does not weigh but takes whole ones."""
     exact = mass / pack.mass
     nearest = max(1, round(exact))
-    change = nearest / exact - 1.0
-    if abs(change) < 0.005:
+    if abs(nearest / exact - 1.0) < 0.005:
         return f"{nearest} whole: exact"
-    direction = "more" if change > 0 else "less"
-    return (
-        f"needs {exact:.1f}: taking {nearest} whole is {abs(change):.0%} {direction}; "
-        f"weigh {format_mass(mass)} to be exact"
-    )
+    choices = [n for n in (math.floor(exact), math.ceil(exact)) if n > 0]
+    taken = " and ".join(_change(number, exact) for number in choices)
+    return f"needs {exact:.1f}: taking {taken}; weigh {format_mass(mass)} to be exact"
+
+
+def _change(number: int, exact: float) -> str:
+    change = number / exact - 1.0
+    return f"{number} whole is {abs(change):.0%} {'more' if change > 0 else 'less'}"

@@ -12,6 +12,7 @@ from entremetry.quantities.fields import Length, Mass, Temperature, Volume
 
 Name = Annotated[str, Field(min_length=1, max_length=120)]
 Count = Annotated[int, Field(strict=True, ge=1, le=100)]
+Support = Literal["metal shelf", "wire shelf", "glass shelf", "board", "box"]
 Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 
 
@@ -35,7 +36,7 @@ class Freezer(_Owned):
     volume: Volume | None = None
     freezes_per_day: Mass | None = None
     blast: bool = False
-    stands_on: Literal["metal shelf", "wire shelf", "board", "box", "glass shelf"] = "wire shelf"
+    stands_on: Support = "wire shelf"
 
 
 class Fridge(_Owned):
@@ -45,7 +46,7 @@ class Fridge(_Owned):
     temperature: Temperature
     volume: Volume | None = None
     fan: bool = False
-    stands_on: Literal["metal shelf", "wire shelf", "board", "box", "glass shelf"] = "glass shelf"
+    stands_on: Support = "glass shelf"
 
 
 class Mixer(_Owned):

@@ -10,10 +10,20 @@ from entremetry.method.work import Work
 from entremetry.quantities.fields import Temperature
 
 
+Place = Literal["freezer", "blast freezer", "fridge", "room"]
+Support = Literal["metal shelf", "wire shelf", "glass shelf", "board", "box"]
+
+
 class Until(Work):
-    """A step that ends at a temperature, after a time, or whichever is stated."""
+    """A step that ends at a temperature, after a time, or whichever is stated.
+
+    `where` is the cold or warm place, `on` what the piece stands on there: it decides the time
+    more than the size does. Without them the kitchen's first freezer or fridge is taken.
+    """
 
     temperature: Temperature | None = None
+    where: Place | None = None
+    on: Support | None = None
 
     @model_validator(mode="after")
     def _has_an_end(self) -> Self:

@@ -123,6 +123,7 @@ SHEET = BatchSheet(
     name="Blackcurrant and vanilla dome",
     about="A dark fruit mousse around a soft vanilla heart, on hazelnut shortcrust.",
     author="A. Baker",
+    keywords=(),
     pieces=6,
     serves=1,
     mould=MouldUse(

@@ -1,0 +1,134 @@
+"""A finished component as a material that conducts, freezes and melts."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from entremetry.formula.density import liquid_volume
+from entremetry.formula.mix import Mix
+from entremetry.larder.constituents import Constituents
+from entremetry.method.made import Made
+from entremetry.physics import (
+    COCOA_BUTTER,
+    MILK_FAT,
+    Composition,
+    Food,
+    Liquidus,
+    Material,
+    MeltingFat,
+    Structure,
+    food_material,
+    liquidus,
+)
+from entremetry.physics.solution import (
+    CITRIC_ACID,
+    DEXTRIN,
+    ETHANOL,
+    FRUCTOSE,
+    GALACTOSE,
+    GLUCOSE,
+    LACTOSE,
+    MALTOSE,
+    MILK_SALT,
+    POLYOL,
+    SUCROSE,
+    TREHALOSE,
+    Solute,
+    freezing_point,
+    water_activity,
+)
+
+OPEN_CRUMB = frozenset({"base", "crumble"})
+DRY = 0.03  # kg of free water per kg below which nothing is taken to freeze
+MOST_DISSOLVED = 0.9  # moles of solute per mole of water up to which the rule is used
+WATER_MOLAR_MASS = 0.01801528
+
+
+def component_material(made: Made, kind: str, name: str) -> Material:
+    """Thermal properties of a finished component.
+
+    Raises
+    ------
+    OutsideRange
+        If its composition makes no food.
+    """
+    return food_material(name, component_food(made.mix, kind, made.density.value))
+
+
+def component_food(mix: Mix, kind: str, density: float) -> Food:
+    """Composition, air, fats that melt and the freezing curve of a mix.
+
+    The air is what the density of the finished component leaves beside its constituents.
+    """
+    parts = mix.constituents * (1.0 / mix.mass)
+    return Food(
+        composition=_composition(parts),
+        liquidus=freezing_curve(parts),
+        air=max(0.0, 1.0 - density * liquid_volume(mix) / mix.mass),
+        structure=Structure.CRUMB if kind in OPEN_CRUMB else Structure.FOAM,
+        melting_fats=_fats(parts),
+    )
+
+
+def dissolved(parts: Constituents) -> dict[Solute, float]:
+    """What is dissolved in the water, by mass.
+
+    Sugars that the source does not split count as sucrose; dextrins and what is unnamed in fruit
+    as starch sugars of five units; all ash as the salts of milk.
+    """
+    return {
+        SUCROSE: parts.sucrose + parts.unsplit_sugars,
+        GLUCOSE: parts.glucose,
+        FRUCTOSE: parts.fructose,
+        GALACTOSE: parts.galactose,
+        LACTOSE: parts.lactose,
+        MALTOSE: parts.maltose,
+        TREHALOSE: parts.trehalose,
+        POLYOL: parts.polyols,
+        CITRIC_ACID: parts.organic_acids,
+        ETHANOL: parts.alcohol,
+        DEXTRIN: parts.other_carbohydrate,
+        MILK_SALT: parts.ash,
+    }
+
+
+def freezing_curve(parts: Constituents) -> Liquidus | None:
+    """How the water freezes out; None for what is too dry or too concentrated to freeze."""
+    solutes = dissolved(parts)
+    free = parts.water - min(0.4 * parts.protein, parts.water)
+    moles = sum(mass / solute.molar_mass for solute, mass in solutes.items())
+    if free < DRY or moles == 0.0:
+        return None
+    most = MOST_DISSOLVED * free / WATER_MOLAR_MASS / moles
+    if most <= 1.1:
+        return None
+
+    def point(concentration: float) -> float:
+        return freezing_point(solutes, free / concentration)
+
+    return liquidus(point, greatest_concentration=most)
+
+
+def activity_of_water(parts: Constituents) -> float:
+    """Water activity of the liquid in a component."""
+    return water_activity(dissolved(parts), parts.water)
+
+
+def _composition(parts: Constituents) -> Composition:
+    """Alcohol is counted with the water, organic acids and sugars with the carbohydrate."""
+    return Composition(
+        water=parts.water + parts.alcohol,
+        protein=parts.protein,
+        fat=parts.fat,
+        carbohydrate=parts.carbohydrate - parts.fibre,
+        fibre=parts.fibre,
+        ash=parts.ash,
+    )
+
+
+def _fats(parts: Constituents) -> Mapping[MeltingFat, float]:
+    return {
+        fat: mass
+        for fat, mass in ((COCOA_BUTTER, parts.cocoa_butter), (MILK_FAT, parts.milk_fat))
+        if mass > 0.0
+    }
