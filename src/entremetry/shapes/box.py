@@ -13,6 +13,7 @@ from entremetry.shapes.dimension import (
     require_between,
     require_factor,
     require_length,
+    require_spacing,
 )
 from entremetry.shapes.filling import level_by_bisection, require_volume
 from entremetry.shapes.outline import rounded_rectangle
@@ -126,6 +127,7 @@ class Box:
 
     def surface(self, spacing: float) -> Floats:
         """Points on walls, closed end and opening, at most `spacing` apart. (n, 3) [m]"""
+        require_spacing(spacing, self.wall_area)
         steps = counted(math.hypot(self.height, self.taper), spacing) + 1
         levels = np.linspace(0.0, self.height, steps)
         return upright_surface(partial(self._outline, spacing=spacing), levels, spacing)

@@ -9,6 +9,9 @@ from entremetry.errors import OutsideRange, UnknownName
 GREATEST = 10.0
 """Longest dimension accepted; no mould is larger, a slip of the unit is. [m]"""
 
+MOST_POINTS = 4_000_000
+"""About how many points are spread over a surface at most."""
+
 CHORD_ERROR = 2e-5
 """Greatest distance of a drawn outline from the curve it stands for. [m]"""
 
@@ -46,6 +49,13 @@ def require_factor(factor: float) -> None:
     """Raise OutsideRange unless a scaling factor is finite and above zero."""
     if not (factor > 0.0 and math.isfinite(factor)):
         raise OutsideRange(f"scaling factor: found {factor:g}; accepted: a number above 0")
+
+
+def require_spacing(spacing: float, area: float) -> None:
+    """Raise OutsideRange unless a spacing gives a number of points that can be held."""
+    least = math.sqrt(area / MOST_POINTS)
+    if not spacing >= least:
+        raise refuse("spacing of points on the surface", spacing, f"{millimetres(least)} or more")
 
 
 def inside_height(level: float, height: float) -> float:

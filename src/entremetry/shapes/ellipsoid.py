@@ -12,6 +12,7 @@ from entremetry.shapes.dimension import (
     require_between,
     require_factor,
     require_length,
+    require_spacing,
 )
 from entremetry.shapes.ellipsoid_area import cap_area
 from entremetry.shapes.ellipsoid_distance import distance_from_cap
@@ -107,6 +108,7 @@ class EllipsoidCap:
 
     def surface(self, spacing: float) -> Floats:
         """Points on wall and opening, at most `spacing` apart. (n, 3) [m]"""
+        require_spacing(spacing, self.wall_area)
         a, b, c = self.semi_axes
         angles = self._angles(counted(0.5 * math.pi * max(a, b, c), spacing))
         rings = [(math.sin(angle), c * (1.0 - math.cos(angle))) for angle in angles]

@@ -13,6 +13,7 @@ from entremetry.shapes.dimension import (
     require_factor,
     require_known,
     require_length,
+    require_spacing,
 )
 from entremetry.shapes.filling import level_by_bisection, require_volume
 from entremetry.shapes.log_profile import half_round, round_topped, rounded
@@ -106,6 +107,7 @@ class Log:
 
     def surface(self, spacing: float) -> Floats:
         """Points on walls, end walls and opening, at most `spacing` apart. (n, 3) [m]"""
+        require_spacing(spacing, self.wall_area)
         wall = self.profile.points(spacing)
         rim = np.linspace(0.0, self.width / 2.0, counted(self.width / 2.0, spacing) + 1)
         face = np.stack([rim, np.full_like(rim, self.height)], axis=-1)

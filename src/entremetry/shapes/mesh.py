@@ -7,7 +7,7 @@ from functools import cached_property
 
 import numpy as np
 
-from entremetry.shapes.dimension import inside_height, require_factor
+from entremetry.shapes.dimension import inside_height, require_factor, require_spacing
 from entremetry.shapes.filling import level_by_bisection, require_volume
 from entremetry.shapes.mesh_distance import Wall
 from entremetry.shapes.mesh_filling import Facets
@@ -114,6 +114,7 @@ class MeshSolid:
 
     def surface(self, spacing: float) -> Floats:
         """Points on every face, at most `spacing` apart. (n, 3) [m]"""
+        require_spacing(spacing, self.wall_area)
         return points_on_triangles(self._triangles, spacing)
 
     def clearance(self, points: Floats) -> Floats:

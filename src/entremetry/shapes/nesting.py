@@ -8,6 +8,7 @@ from typing import Literal
 
 import numpy as np
 
+from entremetry.errors import OutsideRange
 from entremetry.shapes.solid import Floats, Solid
 
 Offset = tuple[float, float]
@@ -125,6 +126,8 @@ def placed_surface(
     insert: Solid, level: float, offset: Offset, turned: bool, spacing: float = SPACING
 ) -> Floats:
     """Return points on an insert as it lies in the cavity. (n, 3) [m]"""
+    if not all(math.isfinite(place) for place in (level, *offset)):
+        raise OutsideRange(f"place of an insert: found {level:g}, {offset}; accepted: lengths")
     coarsest = math.sqrt(2.0 * insert.wall_area / MOST_POINTS)
     points = insert.surface(max(spacing, coarsest))
     if turned:

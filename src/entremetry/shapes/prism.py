@@ -7,7 +7,12 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from entremetry.shapes.dimension import inside_height, require_factor, require_length
+from entremetry.shapes.dimension import (
+    inside_height,
+    require_factor,
+    require_length,
+    require_spacing,
+)
 from entremetry.shapes.filling import require_volume
 from entremetry.shapes.outline import enclosed_area, perimeter, signed_distance
 from entremetry.shapes.piece import Point, counted
@@ -97,6 +102,7 @@ class Prism:
 
     def surface(self, spacing: float) -> Floats:
         """Points on walls, closed end and opening, at most `spacing` apart. (n, 3) [m]"""
+        require_spacing(spacing, self.wall_area)
         levels = np.linspace(0.0, self.height, counted(self.height, spacing) + 1)
         return upright_surface(self.plan, levels, spacing)
 

@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 
-from entremetry.shapes.dimension import inside_height
+from entremetry.shapes.dimension import inside_height, require_spacing
 from entremetry.shapes.filling import level_by_bisection, require_volume
 from entremetry.shapes.outline import circle, without_repeats
 from entremetry.shapes.piece import counted
@@ -71,6 +71,7 @@ class Revolved:
 
     def surface(self, spacing: float) -> Floats:
         """Points on wall and opening, at most `spacing` apart. (n, 3) [m]"""
+        require_spacing(spacing, self.wall_area)
         meridian = self.profile.points(spacing)
         rim = self.profile.rim()
         if rim:
