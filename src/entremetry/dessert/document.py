@@ -109,7 +109,7 @@ class DessertDocument(_Frozen):
     mould: Identifier | MouldDocument
     ingredients: dict[Identifier, OwnIngredient] = Field(default_factory=dict, max_length=200)
     components: Annotated[dict[Identifier, ComponentDocument], Field(min_length=1, max_length=30)]
-    placement: Annotated[list[Placement], Field(min_length=1, max_length=60)]
+    placement: Annotated[list[Placement], Field(max_length=60)]
     portions: PortionsDocument | None = None
     assembly: list[Step] = Field(default_factory=list, max_length=100)
     note: Prose = ""

@@ -207,6 +207,9 @@ class _Resolving:
 
     def _check_placement(self) -> None:
         known = self.document.components
+        if not self.document.placement:
+            accepted = "at least one component, such as {component: ..., as: filling}"
+            self._fault(("placement",), "nothing placed", accepted)
         fillings = 0
         for index, placement in enumerate(self.document.placement):
             path: Path = ("placement", index)
