@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import ClassVar, TypeAlias
+from urllib.parse import urlencode
 
 from markupsafe import Markup
 from starlette.requests import Request
@@ -46,6 +47,7 @@ class DessertPage:
     ingredients: tuple[Named, ...]
     have_g: str
     have_of: str
+    query: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,6 +57,7 @@ class SheetAnswer:
     template: ClassVar[str] = "sheet_answer.html"
     id: str
     view: View
+    query: str
 
 
 def show_dessert(request: Request) -> Response:
@@ -79,7 +82,16 @@ def show_sheet(request: Request) -> Response:
     library = workbench_of(request).library
     stored = dessert(library, request.path_params["id"])
     shown = view(stored.text, stored.id, request.query_params, kitchen_text(library))
-    return rendered(request, SheetAnswer(id=stored.id, view=shown))
+    query = query_of(shown, request.query_params)
+    return rendered(request, SheetAnswer(id=stored.id, view=shown, query=query))
+
+
+def query_of(shown: View, asked: Mapping[str, str]) -> str:
+    """What was chosen, for the address of the recipe page; empty if nothing was."""
+    chosen = {"mould": asked.get("mould", "")}
+    if shown.sheet and (asked.get("pieces") or asked.get("have_g")):
+        chosen["pieces"] = str(shown.sheet.pieces)
+    return urlencode({name: value for name, value in chosen.items() if value})
 
 
 def dessert_page(
@@ -101,6 +113,7 @@ def dessert_page(
         ingredients=ingredients(known) if known else (),
         have_g=asked.get("have_g", ""),
         have_of=asked.get("have_of", ""),
+        query=query_of(shown, asked),
     )
 
 

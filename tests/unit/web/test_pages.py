@@ -201,3 +201,17 @@ def test_nothing_is_asked_from_elsewhere(client: Client) -> None:
         assert not re.search(
             r'(?:href|src|action)="(?:https?:)?//|url\("?https?:', client.get(path).html
         )
+
+
+def test_recipe_page_is_of_what_was_chosen(client: Client) -> None:
+    html = client.get("/desserts/plain-cream?pieces=9&mould=hemisphere-70").html
+    link = re.search(r'id="recipe-link" href="([^"]+)"', html)[1].replace("&amp;", "&")
+    words = plain(client.get(link).words)
+    assert "Half-sphere 70 mm" in words and "9 pieces" in words
+
+
+def test_drawing_that_the_recipe_names_is_there(client: Client) -> None:
+    reply = client.get("/desserts/plain-cream/section.svg")
+    assert reply.status == 200
+    assert reply.headers["content-type"] == "image/svg+xml; charset=utf-8"
+    assert reply.html.startswith("<svg")
