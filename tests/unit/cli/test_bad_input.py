@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import subprocess
 import sys
 from pathlib import Path
@@ -96,7 +95,7 @@ def test_the_document_itself_is_in_order(tmp_path: Path) -> None:
         ),
         (
             FILLING,
-            "  - {component: mousse, as: insert, shape: {kind: cap, diameter: 4 cm, height: 6 cm}}\n",
+            "  - {component: mousse, as: insert, shape: {kind: cap, diameter: 4 cm, height: 6cm}}\n",
             20,
             "placement[1].shape: found height of the cap: 60 mm; accepted: at most 20 mm",
         ),
@@ -180,7 +179,7 @@ def test_what_is_no_document_is_refused(
     answer = entremetry(*command, "junk.yaml")
     assert (answer.status, answer.out) == (2, "")
     assert answer.err.startswith("junk.yaml") and "Traceback" not in answer.err
-    assert os.listdir() == ["junk.yaml"]
+    assert [path.name for path in tmp_path.iterdir()] == ["junk.yaml"]
 
 
 @pytest.mark.parametrize("command", ["batch", "import", "publish"])

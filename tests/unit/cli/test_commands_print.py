@@ -14,8 +14,8 @@ from entremetry.store.demo import demo_texts
 
 UNITS = ("_g", "_ml", "_mm", "_cm2", "_percent", "_g_per_ml")
 COUNTS = frozenset(
-    "pieces serves factor cavities pieces_per_cavity cavities_per_tray trays fillings count "
-    "per_sheet at_most sheets amount owned".split()
+    {"pieces", "serves", "factor", "cavities", "pieces_per_cavity", "trays", "fillings"}
+    | {"count", "per_sheet", "at_most", "sheets", "amount", "owned"}
 )
 
 
