@@ -134,4 +134,5 @@ def _told() -> Iterator[None]:
     try:
         yield
     except DBAPIError as error:
-        raise StoreError(f"the library cannot be used: {error.orig}") from error
+        why = " ".join(str(error.orig).split())
+        raise StoreError(f"the library cannot be used: {why}") from error

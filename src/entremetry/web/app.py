@@ -12,6 +12,7 @@ from starlette.routing import BaseRoute, Mount, Route
 
 from entremetry.store import home_folder, open_library
 from entremetry.web import (
+    backup_page,
     dessert_page,
     edit_page,
     kitchen_page,
@@ -76,6 +77,7 @@ def routes() -> list[BaseRoute]:
         Route("/kitchen/undo", posted(kitchen_page.undo), methods=["POST"]),
         Route("/kitchen/restore", posted(kitchen_page.restore), methods=["POST"]),
         Route("/kitchen/drop-draft", posted(kitchen_page.throw_draft_away), methods=["POST"]),
+        Route("/backup", backup_page.send_backup),
         Route("/sources", sources_page.show_sources),
         Mount("/static", Static()),
     ]

@@ -94,3 +94,17 @@ def test_library_of_a_newer_program_is_left_alone(tmp_path: Path) -> None:
 def test_nonsense_address_is_told(address: str) -> None:
     with pytest.raises(StoreError, match="ENTREMETRY_STORE is no database address"):
         open_database(address)
+
+
+def test_missing_driver_is_named(monkeypatch: pytest.MonkeyPatch) -> None:
+    def without_driver(url: object) -> None:
+        raise ModuleNotFoundError("No module named 'psycopg'")
+
+    monkeypatch.setattr("entremetry.store.database.create_engine", without_driver)
+    with pytest.raises(StoreError, match=r"install the package psycopg\[binary\]"):
+        open_database("postgresql://cook@pantry/library")
+
+
+def test_folder_in_place_of_the_file_is_told(tmp_path: Path) -> None:
+    with pytest.raises(StoreError, match="the library cannot be used: unable to open"):
+        open_database(tmp_path)

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import re
+from pathlib import Path
 from typing import Any
 
 import pytest
 
 from entremetry.store import Kind
+from entremetry.store.database import open_database
+from entremetry.store.library import Library
 from entremetry.usecases.batch import batch_of_text
 
 Client = Any
@@ -215,3 +218,12 @@ def test_drawing_that_the_recipe_names_is_there(client: Client) -> None:
     assert reply.status == 200
     assert reply.headers["content-type"] == "image/svg+xml; charset=utf-8"
     assert reply.html.startswith("<svg")
+
+
+def test_backup_opens_as_a_library(client: Client, tmp_path: Path) -> None:
+    reply = client.get("/backup")
+    assert reply.headers["content-disposition"].startswith('attachment; filename="entremetry-')
+    (tmp_path / "copy.sqlite").write_bytes(reply.body)
+    copy = Library(open_database(tmp_path / "copy.sqlite"))
+    assert [stored.id for stored in copy.documents(Kind.DESSERT)] == ["plain-cream"]
+    copy.close()
