@@ -14,6 +14,7 @@ PAGES = {
     "dessert": "desserts/blackcurrant-vanilla-dome",
     "impossible choice": "desserts/blackcurrant-vanilla-dome?mould=hemisphere-30",
     "editor": "desserts/blackcurrant-vanilla-dome/edit",
+    "revision": "desserts/blackcurrant-vanilla-dome/edit/1",
     "new dessert": "new",
     "larder": "larder?q=cream",
     "empty search": "larder?q=blakcurrant",

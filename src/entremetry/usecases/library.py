@@ -49,14 +49,14 @@ def dessert(library: Library, dessert_id: str) -> StoredDocument:
     return library.document(Kind.DESSERT, dessert_id)
 
 
-def dessert_name(stored: StoredDocument) -> str:
+def dessert_name(dessert_id: str, text: str) -> str:
     """Name in a document, even if nothing can be computed from it; its id if it is no document."""
     from entremetry.dessert.reading import read_dessert
 
     try:
-        return read_dessert(stored.text, file=stored.id)[0].name
+        return read_dessert(text, file=dessert_id)[0].name
     except DocumentError:
-        return stored.id.replace("-", " ").capitalize()
+        return dessert_id.replace("-", " ").capitalize()
 
 
 def open_dessert(library: Library, dessert_id: str) -> Opened:
@@ -170,6 +170,11 @@ def restore_kitchen(library: Library, revision: int, *, started_from: int) -> Sa
 def drop_kitchen_draft(library: Library) -> None:
     """Throw away the draft of the kitchen."""
     library.drop_draft(Kind.KITCHEN, KITCHEN)
+
+
+def kitchen_at(library: Library, revision: int) -> str:
+    """Text that the kitchen had in one revision; UnknownName if there is no such revision."""
+    return library.text_at(Kind.KITCHEN, KITCHEN, revision)
 
 
 def _opened(library: Library, kind: Kind, document_id: str) -> Opened:

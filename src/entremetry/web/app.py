@@ -20,6 +20,7 @@ from entremetry.web import (
     library_page,
     new_page,
     recipe_page,
+    revision_page,
     sources_page,
 )
 from entremetry.web.assets import Static
@@ -64,6 +65,7 @@ def routes() -> list[BaseRoute]:
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
         Route(EDIT, edit_page.show_edit, methods=["GET"]),
         Route(EDIT, posted(edit_page.save), methods=["POST"]),
+        Route(f"{EDIT}/{{number:int}}", revision_page.show_dessert_revision),
         Route(f"{EDIT}/undo", posted(edit_page.undo), methods=["POST"]),
         Route(f"{EDIT}/restore", posted(edit_page.restore), methods=["POST"]),
         Route(f"{EDIT}/drop-draft", posted(edit_page.throw_draft_away), methods=["POST"]),
@@ -74,6 +76,7 @@ def routes() -> list[BaseRoute]:
         Route("/larder/{id}", larder_page.show_ingredient),
         Route("/kitchen", kitchen_page.show_kitchen, methods=["GET"]),
         Route("/kitchen", posted(kitchen_page.save), methods=["POST"]),
+        Route("/kitchen/revisions/{number:int}", revision_page.show_kitchen_revision),
         Route("/kitchen/undo", posted(kitchen_page.undo), methods=["POST"]),
         Route("/kitchen/restore", posted(kitchen_page.restore), methods=["POST"]),
         Route("/kitchen/drop-draft", posted(kitchen_page.throw_draft_away), methods=["POST"]),

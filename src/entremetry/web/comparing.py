@@ -2,27 +2,38 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
-from difflib import ndiff
-
-SIDES = {"- ": ("theirs", "newest │ "), "+ ": ("mine", "yours  │ "), "  ": ("both", "       │ ")}
+from difflib import SequenceMatcher
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ComparedLine:
-    """One line, whose it is, and how that is written before it."""
+    """One line, whose it is (`both`, `theirs` or `mine`), and the word written before it."""
 
     side: str
-    mark: str
+    word: str
     text: str
 
 
-def compared(theirs: str, mine: str) -> tuple[ComparedLine, ...]:
+def compared(
+    theirs: str, mine: str, *, their_word: str = "newest", my_word: str = "yours"
+) -> tuple[ComparedLine, ...]:
     """Every line of both texts; lines that are alike stand once."""
-    lines = ndiff(theirs.splitlines(), mine.splitlines())
-    return tuple(_line(line) for line in lines if line[:2] in SIDES)
+    return tuple(_lines(theirs.splitlines(), mine.splitlines(), their_word, my_word))
 
 
-def _line(line: str) -> ComparedLine:
-    side, mark = SIDES[line[:2]]
-    return ComparedLine(side=side, mark=mark, text=line[2:])
+def _lines(
+    theirs: list[str], mine: list[str], their_word: str, my_word: str
+) -> Iterator[ComparedLine]:
+    matcher = SequenceMatcher(None, theirs, mine, autojunk=False)
+    for tag, start, end, my_start, my_end in matcher.get_opcodes():
+        if tag == "equal":
+            yield from (_line("both", "", text) for text in theirs[start:end])
+            continue
+        yield from (_line("theirs", their_word, text) for text in theirs[start:end])
+        yield from (_line("mine", my_word, text) for text in mine[my_start:my_end])
+
+
+def _line(side: str, word: str, text: str) -> ComparedLine:
+    return ComparedLine(side=side, word=word, text=text)

@@ -103,7 +103,7 @@ def dessert_page(
     known = shown.sheet or usual
     return DessertPage(
         id=stored.id,
-        name=known.name if known else dessert_name(stored),
+        name=known.name if known else dessert_name(stored.id, stored.text),
         about=known.about if known else "",
         view=shown,
         pieces=str(shown.sheet.pieces) if shown.sheet else asked.get("pieces", ""),

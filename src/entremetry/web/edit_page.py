@@ -7,6 +7,8 @@ from starlette.responses import RedirectResponse, Response
 
 from entremetry.errors import Conflict, DocumentError
 from entremetry.usecases.library import (
+    Opened,
+    dessert_name,
     drop_draft,
     open_dessert,
     restore_dessert,
@@ -24,22 +26,22 @@ LEAD = "The document says what you decide. Everything else is computed from it."
 def show_edit(request: Request) -> Response:
     """GET /desserts/{id}/edit"""
     opened = open_dessert(workbench_of(request).library, _id(request))
-    return rendered(request, opened_page(_subject(opened.id), opened))
+    return rendered(request, opened_page(_subject(opened), opened))
 
 
 def save(request: Request, form: Form) -> Response:
     """POST /desserts/{id}/edit"""
     library, dessert_id, text = workbench_of(request).library, _id(request), form.text("text")
     started_from = form.whole_number("started_from") or 0
-    subject = _subject(dessert_id)
     try:
         save_dessert(library, dessert_id, text, started_from=started_from)
     except DocumentError as error:
         opened = open_dessert(library, dessert_id)
-        page = faulty_page(subject, opened, text, started_from, error.faults)
+        page = faulty_page(_subject(opened), opened, text, started_from, error.faults)
         return rendered(request, page, status=422)
     except Conflict as error:
-        page = conflict_page(subject, open_dessert(library, dessert_id), text, str(error))
+        opened = open_dessert(library, dessert_id)
+        page = conflict_page(_subject(opened), opened, text, str(error))
         return rendered(request, page, status=409)
     return RedirectResponse(f"/desserts/{dessert_id}", status_code=303)
 
@@ -75,14 +77,16 @@ def _id(request: Request) -> str:
     return str(request.path_params["id"])
 
 
-def _subject(dessert_id: str) -> Subject:
+def _subject(opened: Opened) -> Subject:
+    edit = f"/desserts/{opened.id}/edit"
     return Subject(
-        id=dessert_id,
+        id=opened.id,
         thing="dessert",
-        heading=f"Edit {dessert_id}",
+        heading=f"Edit: {dessert_name(opened.id, opened.text)}",
         lead=LEAD,
         label="Document",
-        action=f"/desserts/{dessert_id}/edit",
-        back=f"/desserts/{dessert_id}",
+        action=edit,
+        revisions=edit,
+        back=f"/desserts/{opened.id}",
         back_words="Back to the dessert",
     )

@@ -33,6 +33,7 @@ class Subject:
     lead: str
     label: str
     action: str
+    revisions: str
     back: str
     back_words: str
 
@@ -48,6 +49,7 @@ class EditPage:
     lead: str
     label: str
     action: str
+    revisions: str
     back: str
     back_words: str
     text: str
@@ -107,6 +109,7 @@ def _page(
         lead=subject.lead,
         label=subject.label,
         action=subject.action,
+        revisions=subject.revisions,
         back=subject.back,
         back_words=subject.back_words,
         text=text,

@@ -28,6 +28,7 @@ SUBJECT = Subject(
     lead="What you own: moulds, cold, heat, and whose cups and spoons you measure with.",
     label="Kitchen document",
     action="/kitchen",
+    revisions="/kitchen/revisions",
     back="/",
     back_words="To the library",
 )

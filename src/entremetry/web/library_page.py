@@ -53,9 +53,9 @@ def card(stored: StoredDocument, kitchen: str | None) -> Card:
         sheet = answer(stored.text, stored.id, Choices(), kitchen).sheet
     except DocumentError as error:
         trouble = f"{counted(len(error.faults), 'fault', 'faults')} in the document"
-        return Card(id=stored.id, name=dessert_name(stored), trouble=trouble)
+        return Card(id=stored.id, name=dessert_name(stored.id, stored.text), trouble=trouble)
     except EntremetryError as error:
-        return Card(id=stored.id, name=dessert_name(stored), trouble=str(error))
+        return Card(id=stored.id, name=dessert_name(stored.id, stored.text), trouble=str(error))
     return Card(
         id=stored.id,
         name=sheet.name,

@@ -32,6 +32,14 @@ TOO_BIG = CREAM + (
     "  - {component: cream, as: insert, below_rim: 5 mm,"
     " shape: {kind: hemisphere, diameter: 90 mm}}\n"
 )
+
+
+def name_of(library: Library) -> str:
+    """Name of the one dessert."""
+    stored = usecase.dessert(library, "plain-cream")
+    return usecase.dessert_name(stored.id, stored.text)
+
+
 KITCHEN = "entremetry_kitchen: 1\nname: Mine\n"
 
 
@@ -66,12 +74,12 @@ def test_second_dessert_of_one_id_is_refused(cream: Library) -> None:
 
 def test_name_is_known_even_of_a_dessert_that_cannot_be_computed(cream: Library) -> None:
     usecase.save_dessert(cream, "plain-cream", TOO_BIG, started_from=1)
-    assert usecase.dessert_name(usecase.dessert(cream, "plain-cream")) == "Plain cream"
+    assert name_of(cream) == "Plain cream"
 
 
 def test_name_of_what_is_no_document_is_its_id(cream: Library) -> None:
     cream.save(Kind.DESSERT, "plain-cream", "no document", started_from=1)
-    assert usecase.dessert_name(usecase.dessert(cream, "plain-cream")) == "Plain cream"
+    assert name_of(cream) == "Plain cream"
 
 
 def test_save_of_what_does_not_fit_is_kept_with_its_trouble(cream: Library) -> None:
@@ -144,6 +152,7 @@ def test_kitchen_is_undone_and_restored(library: Library) -> None:
     assert usecase.kitchen_text(library) == KITCHEN
     usecase.restore_kitchen(library, 2, started_from=3)
     assert usecase.kitchen_text(library) == KITCHEN + "hobs: 4\n"
+    assert usecase.kitchen_at(library, 1) == KITCHEN
 
 
 def test_faulty_first_kitchen_is_a_draft(library: Library) -> None:

@@ -119,6 +119,14 @@ def test_older_revision_can_be_brought_back(client: Client) -> None:
     assert "Revision 3 (now), brought back" in client.get(EDIT).words
 
 
+def test_older_revision_can_be_looked_at_beside_the_newest(client: Client) -> None:
+    saved(client, text_of(client).replace("pieces: 6", "pieces: 7"), 1)
+    assert f'href="{EDIT}/1"' in client.get(EDIT).html
+    words = client.get(f"{EDIT}/1").words
+    assert "then │ pieces: 6" in words and "now │ pieces: 7" in words
+    assert client.get(f"{EDIT}/5").status == 404
+
+
 def test_markup_in_a_document_stays_text(client: Client) -> None:
     reply = saved(client, "</textarea><script>alert(1)</script>", 1)
     assert reply.status == 422
@@ -164,3 +172,9 @@ def test_comparison_marks_whose_a_line_is() -> None:
         ("theirs", "b"),
         ("mine", "c"),
     ]
+
+
+def test_comparing_long_texts_that_share_nothing_ends() -> None:
+    mine = "\n".join(f"a{n}" for n in range(3000))
+    theirs = "\n".join(f"b{n}" for n in range(3000))
+    assert len(compared(theirs, mine)) == 6000
