@@ -6,10 +6,12 @@ from collections.abc import Iterator
 
 from entremetry.dessert.batch_sheet import Slip
 from entremetry.dessert.document import DessertDocument
-from entremetry.errors import UnknownName
+from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.method.step import AnyStep
-from entremetry.quantities import find_slips
+from entremetry.quantities import find_slips, unit_named
+
+CUP = unit_named("us cup")
 
 
 def slips(document: DessertDocument, larder: Larder) -> tuple[Slip, ...]:
@@ -21,7 +23,7 @@ def slips(document: DessertDocument, larder: Larder) -> tuple[Slip, ...]:
     return tuple(
         Slip(place=place, found=slip.found, right=slip.right)
         for place, text in _texts(document)
-        for slip in find_slips(text, mass_per_volume=mass_per_volume)
+        for slip in find_slips(text, mass_per_volume=mass_per_volume, measures=document.measures)
     )
 
 
@@ -42,12 +44,19 @@ def _notes(place: str, steps: list[AnyStep]) -> Iterator[tuple[str, str]]:
 
 
 def _density_of(words: str, larder: Larder) -> float | None:
-    """Mass of a litre of what the words name [kg/m3], if the larder knows it."""
-    names = words.split()
-    for start in range(len(names)):
-        try:
-            found = larder.find(" ".join(names[start:]))
-        except UnknownName:
-            continue
-        return found.density
+    """Mass of a litre of what stands in the words [kg/m3], by its longest name; None if nothing."""
+    names = [word.strip(".,;:!?()'\"") for word in words.split()]
+    for length in range(len(names), 0, -1):
+        for start in range(len(names) - length + 1):
+            found = larder.known(" ".join(names[start : start + length]))
+            if found is not None:
+                return _by_the_cup(found)
     return None
+
+
+def _by_the_cup(ingredient: Ingredient) -> float:
+    """Density as a cup holds it, where the larder knows what a cup of it weighs."""
+    for weight in ingredient.household:
+        if weight.measure == CUP.name:
+            return weight.one / CUP.factor
+    return ingredient.density

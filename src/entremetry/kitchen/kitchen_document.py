@@ -8,11 +8,11 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.larder.own import OwnIngredient
+from entremetry.physics.support import Support
 from entremetry.quantities.fields import Length, Mass, Temperature, Volume
 
 Name = Annotated[str, Field(min_length=1, max_length=120)]
 Count = Annotated[int, Field(strict=True, ge=1, le=100)]
-Support = Literal["metal shelf", "wire shelf", "glass shelf", "board", "box"]
 Weekday = Literal["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"]
 
 
@@ -36,7 +36,7 @@ class Freezer(_Owned):
     volume: Volume | None = None
     freezes_per_day: Mass | None = None
     blast: bool = False
-    stands_on: Support = "wire shelf"
+    stands_on: Support = Support.WIRE_SHELF
 
 
 class Fridge(_Owned):
@@ -46,7 +46,7 @@ class Fridge(_Owned):
     temperature: Temperature
     volume: Volume | None = None
     fan: bool = False
-    stands_on: Support = "glass shelf"
+    stands_on: Support = Support.GLASS_SHELF
 
 
 class Mixer(_Owned):

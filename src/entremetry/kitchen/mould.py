@@ -23,6 +23,7 @@ class Mould:
     size: str
     solid: Solid
     material: str
+    wall: float | None
     cavities: int
     owned: int
     fills_upside_down: bool
@@ -45,6 +46,7 @@ def mould(document: MouldDocument, *, read_mesh: Callable[[str], bytes]) -> Moul
         size=described(document.shape),
         solid=build(document.shape, read_mesh=read_mesh),
         material=document.material,
+        wall=document.wall,
         cavities=document.cavities,
         owned=document.owned,
         fills_upside_down=not upright,

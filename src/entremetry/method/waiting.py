@@ -7,11 +7,10 @@ from typing import Literal, Self
 from pydantic import model_validator
 
 from entremetry.method.work import Work
+from entremetry.physics.support import Support
 from entremetry.quantities.fields import Temperature
 
-
 Place = Literal["freezer", "blast freezer", "fridge", "room"]
-Support = Literal["metal shelf", "wire shelf", "glass shelf", "board", "box"]
 
 
 class Until(Work):

@@ -17,7 +17,7 @@ from entremetry.timings.half_outline import between, half_outline, mirrored
 
 CLOSED_END, WALL, OPENING, AXIS = "closed end", "wall", "opening", "axis"
 FINEST = 1e-3  # m
-CELLS_HIGH = 36
+MOST_CELLS = 1600
 ENDS_COUNT = 3.0  # a box less than so many times as long as wide loses heat through its ends too
 
 
@@ -44,7 +44,7 @@ def piece_body(placed: Placed, materials: Mapping[str, Material]) -> PieceBody:
     main = max(placed.filled, key=lambda part: part.volume)
     regions = tuple(_regions(placed, main, materials))
     whole = _whole(placed.cavity)
-    spacing = max(FINEST, placed.cavity.height / CELLS_HIGH)
+    spacing = _spacing(whole)
     if _is_straight(placed.cavity):
         body = plane_body(
             whole, materials[main.component], regions, spacing, depth=placed.cavity.length
@@ -54,19 +54,23 @@ def piece_body(placed: Placed, materials: Mapping[str, Material]) -> PieceBody:
     return PieceBody(
         body=body,
         components={"body": main.component} | {r.name: r.name.partition("/")[0] for r in regions},
-        points=_points(placed, main),
+        points=_points(placed),
         roughly=_roughly(placed.cavity),
     )
 
 
 def alone(solid: Solid, component: str, name: str) -> Placed:
     """A cavity filled with one component, such as an insert in its own mould."""
-    filled = Filled(
-        component=component, name=name, low=0.0, high=solid.height, volume=solid.volume
-    )
+    filled = Filled(component=component, name=name, low=0.0, high=solid.height, volume=solid.volume)
     return Placed(
         cavity=solid, inclusions=(), filled=(filled,), walls=(), free_height=0.0, centred=()
     )
+
+
+def _spacing(whole: Outline) -> float:
+    """A millimetre, or as much more as keeps the cells few. [m]"""
+    across, height = np.ptp(whole.points, axis=0)
+    return max(FINEST, float(np.sqrt(across * height / MOST_CELLS)))
 
 
 def _whole(cavity: Solid) -> Outline:
@@ -85,9 +89,7 @@ def _whole(cavity: Solid) -> Outline:
     return outline(*pieces)
 
 
-def _regions(
-    placed: Placed, main: Filled, materials: Mapping[str, Material]
-) -> Iterator[Region]:
+def _regions(placed: Placed, main: Filled, materials: Mapping[str, Material]) -> Iterator[Region]:
     straight = _is_straight(placed.cavity)
     layers: list[tuple[Filled, str | None]] = []
     for number, part in enumerate(placed.filled):
@@ -123,23 +125,28 @@ def _inclusion(inclusion: Inclusion, low: float, high: float, *, straight: bool)
     return np.asarray(own + (0.0, inclusion.low))
 
 
-def _points(placed: Placed, main: Filled) -> dict[str, tuple[float, float]]:
-    """Heart of the piece, middle of each insert, and the edge where wall and opening meet."""
+def _points(placed: Placed) -> dict[str, tuple[float, float]]:
+    """Heart of the piece, middle of each insert, and a place 2 mm inside the wall near the rim."""
     cavity = placed.cavity
-    middle = _middle(cavity, cavity.height / 2.0)
-    points = {"heart": (middle, cavity.height / 2.0)}
+    points = {"heart": (_middle(cavity), cavity.height / 2.0)}
     for inclusion in placed.inclusions:
         if not inclusion.is_base:
             level = (inclusion.low + inclusion.high) / 2.0
-            points[inclusion.component] = (_middle(inclusion.solid, inclusion.solid.height / 2.0), level)
+            points[inclusion.component] = (_middle(inclusion.solid), level)
     edge = 0.9 * cavity.height
-    outer = half_outline(cavity, straight=_is_straight(cavity))
-    radius = float(np.interp(edge, outer[:, 1], outer[:, 0])) if not isinstance(cavity, Ring) else float(outer[:, 0].max())
-    points["edge"] = (max(radius - 2e-3, 0.0), edge)
+    points["edge"] = (max(_reach(cavity, edge) - 2e-3, 0.0), edge)
     return points
 
 
-def _middle(solid: Solid, level: float) -> float:
+def _reach(cavity: Solid, level: float) -> float:
+    """How far the outer wall stands out at a level. [m]"""
+    wall = half_outline(cavity, straight=_is_straight(cavity))
+    if isinstance(cavity, Ring):
+        return float(wall[:, 0].max())
+    return float(np.interp(level, wall[:, 1], wall[:, 0]))
+
+
+def _middle(solid: Solid) -> float:
     """Where the middle of a body is across: on the axis, or in the band of a ring."""
     if isinstance(solid, Ring):
         return (solid.diameter + solid.hole_diameter) / 4.0
@@ -149,8 +156,10 @@ def _middle(solid: Solid, level: float) -> float:
 def _is_straight(cavity: Solid) -> bool:
     if isinstance(cavity, Log):
         return True
-    return isinstance(cavity, Box) and cavity.length >= ENDS_COUNT * cavity.width or (
-        isinstance(cavity, Box) and cavity.width >= ENDS_COUNT * cavity.height
+    return (
+        isinstance(cavity, Box)
+        and cavity.length >= ENDS_COUNT * cavity.width
+        or (isinstance(cavity, Box) and cavity.width >= ENDS_COUNT * cavity.height)
     )
 
 

@@ -13,7 +13,7 @@ from entremetry.dessert.document import MAX_PIECES, DessertDocument
 from entremetry.dessert.limiting import pieces_from
 from entremetry.dessert.locating import located, refiled
 from entremetry.dessert.reading import read_dessert
-from entremetry.dessert.reckoning import reckon
+from entremetry.dessert.reckoning import Reckoning, reckon
 from entremetry.dessert.resolving import resolve
 from entremetry.documents.tree import Tree
 from entremetry.errors import DocumentError, QuantityError
@@ -99,13 +99,7 @@ def batch(
         With one message that says what, where and how to mend it.
     """
     text = read_text(path, what="dessert document")
-    kitchen_text = None if kitchen is None else read_text(kitchen, what="kitchen document")
-
-    def read_mesh(name: str) -> bytes:
-        return read_mesh_beside(path.parent, name)
-
-    around = surroundings(kitchen_text, str(kitchen), read_mesh=read_mesh)
-    return _sheet(text, str(path), around, pieces, mould, have)
+    return _sheet(text, str(path), surroundings_of(path, kitchen), pieces, mould, have)
 
 
 def batch_of_text(
@@ -124,6 +118,16 @@ def batch_of_text(
 def moulds(kitchen_text: str | None = None, *, file: str = "kitchen") -> tuple[Mould, ...]:
     """Moulds to choose from: the kitchen's own and the built-in shelf."""
     return tuple(surroundings(kitchen_text, file).moulds.values())
+
+
+def surroundings_of(path: Path, kitchen: Path | None) -> Surroundings:
+    """What a document in a file is read against: its folder, and the kitchen's file."""
+    kitchen_text = None if kitchen is None else read_text(kitchen, what="kitchen document")
+
+    def read_mesh(name: str) -> bytes:
+        return read_mesh_beside(path.parent, name)
+
+    return surroundings(kitchen_text, str(kitchen), read_mesh=read_mesh)
 
 
 def surroundings(
@@ -151,6 +155,20 @@ def _sheet(
 ) -> BatchSheet:
     if have is not None and pieces is not None:
         raise QuantityError("a number of pieces and what there is", "one of the two")
+    reckoning = reckoned(text, file, around, mould)
+    document = reckoning.dessert.document
+    if have is not None:
+        pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
+    return batch_sheet(
+        reckoning,
+        pieces=_allowed(document.pieces if pieces is None else pieces),
+        measures=around.measures(document),
+        fan=around.fan,
+    )
+
+
+def reckoned(text: str, file: str, around: Surroundings, mould: str | None = None) -> Reckoning:
+    """A document read, looked up, made and placed."""
     document, tree = read_dessert(text, file=file)
     dessert = resolve(
         document,
@@ -163,15 +181,7 @@ def _sheet(
         measures=around.kitchen.measures if around.kitchen else None,
     )
     with located(document, tree, file=file):
-        reckoning = reckon(dessert, read_mesh=around.read_mesh)
-    if have is not None:
-        pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
-    return batch_sheet(
-        reckoning,
-        pieces=_allowed(document.pieces if pieces is None else pieces),
-        measures=around.measures(document),
-        fan=around.fan,
-    )
+        return reckon(dessert, read_mesh=around.read_mesh)
 
 
 def _allowed(pieces: int) -> int:

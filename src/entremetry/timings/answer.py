@@ -1,0 +1,38 @@
+"""The temperatures of one step, whatever its kind."""
+
+from __future__ import annotations
+
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.method.waiting import FreezeUntil, ThawUntil
+from entremetry.timings.piece_answer import piece_answer
+from entremetry.timings.piece_steps import freezing, freezing_insert, thawing
+from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.timings.timed_step import find_step
+
+
+def answer(
+    reckoning: Reckoning,
+    step_id: str,
+    kitchen: KitchenDocument | None,
+    *,
+    pictures: bool = False,
+) -> StepTemperatures:
+    """How long the step takes, how sure that is, and the temperatures meanwhile.
+
+    Raises
+    ------
+    UnknownName
+        With the nearest ids, if no step that can be timed has this one.
+    QuantityError
+        If the step's shape or quantity cannot be known from the document.
+    """
+    timed = find_step(reckoning.dessert, step_id)
+    match timed.step:
+        case FreezeUntil() as step if timed.component is not None:
+            setting = freezing_insert(reckoning, timed.component, step, kitchen)
+        case FreezeUntil() as step:
+            setting = freezing(reckoning, step, kitchen)
+        case ThawUntil() as step:
+            setting = thawing(reckoning, step, kitchen)
+    return piece_answer(reckoning, timed, setting, pictures=pictures)

@@ -1,0 +1,102 @@
+"""Freezing and thawing told as an answer: the time, the interval, curves, marks and pictures."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.physics.conduction.history import History
+from entremetry.quantities import format_celsius
+from entremetry.timings.component_food import freezing_curve
+from entremetry.timings.piece_run import Band, band, field, run_piece
+from entremetry.timings.piece_steps import Setting
+from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
+from entremetry.timings.timed_step import FREEZE, TimedStep
+
+COLD_LIMIT = 278.15  # K, 5 °C: fda_food_code
+SOURCES = ("choi_okos_1986", "crc_handbook_102", "our_own")
+
+
+def piece_answer(
+    reckoning: Reckoning, timed: TimedStep, setting: Setting, *, pictures: bool
+) -> StepTemperatures:
+    """Run the piece and say what a cook wants to know of it."""
+    history = run_piece(setting.piece, setting.start, setting.stage, frames=pictures)
+    interval = band(setting.piece, setting.start, setting.stage, history)
+    until = setting.stage.until
+    upside_down = reckoning.dessert.mould.fills_upside_down and timed.component is None
+    return StepTemperatures(
+        step=timed.id,
+        name=timed.name,
+        kind=timed.kind,
+        sentence=timed.sentence,
+        target=until.temperature if until else None,
+        time=interval.best,
+        low=interval.low,
+        high=interval.high,
+        reason=interval.reason,
+        mostly=interval.mostly,
+        because=_because(setting, interval),
+        sources=SOURCES,
+        assumptions=setting.assumptions,
+        curves=tuple(_curves(reckoning, timed, history)),
+        marks=tuple(_marks(reckoning, timed, history)),
+        field=field(setting.piece, history, served_upside_down=upside_down) if pictures else None,
+        balance_error=history.balance_error,
+        written_time=timed.step.time,
+    )
+
+
+def _because(setting: Setting, interval: Band) -> str:
+    there = setting.place
+    words = (
+        f"heat conduction with freezing in the true section, in the {there.name} at "
+        f"{format_celsius(there.temperature)}, on a {there.support}"
+    )
+    return words + (
+        f"; the interval comes mostly from {interval.mostly}" if interval.mostly else ""
+    )
+
+
+def _curves(reckoning: Reckoning, timed: TimedStep, history: History) -> Iterator[Curve]:
+    names = reckoning.dessert.names
+    for point in history.points:
+        yield Curve(
+            name=names.get(point, point), times=history.times, temperatures=history.curve(point)
+        )
+
+
+def _marks(reckoning: Reckoning, timed: TimedStep, history: History) -> Iterator[Mark]:
+    """When ice begins or is gone in the heart, and when the edge leaves the cold."""
+    component = timed.component.id if timed.component else _main(reckoning)
+    mix = reckoning.makings[component].mix
+    curve = freezing_curve(mix.constituents * (1.0 / mix.mass))
+    if curve is not None:
+        falling = timed.kind == FREEZE
+        time = _crossing(history, "heart", curve.freezing_point, falling=falling)
+        if time is not None:
+            text = "ice begins in the heart" if falling else "ice gone in the heart"
+            yield Mark(time=time, text=text)
+    if timed.kind != FREEZE:
+        time = _crossing(history, "edge", COLD_LIMIT, falling=False)
+        if time is not None:
+            yield Mark(time=time, text="edge above 5 °C")
+
+
+def _main(reckoning: Reckoning) -> str:
+    return max(reckoning.placed.filled, key=lambda part: part.volume).component
+
+
+def _crossing(history: History, point: str, level: float, *, falling: bool) -> float | None:
+    """First time at which a point passes a temperature. [s]"""
+    values = history.curve(point)
+    past = values <= level if falling else values >= level
+    if past[0] or not past.any():
+        return None
+    after = int(np.argmax(past))
+    before = after - 1
+    share = (level - values[before]) / (values[after] - values[before])
+    times = history.times
+    return float(times[before] + share * (times[after] - times[before]))

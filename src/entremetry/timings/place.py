@@ -1,0 +1,125 @@
+"""A place in the kitchen as the heat kernel meets it: its air and what a piece stands on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.physics.conduction.surroundings import Surroundings
+from entremetry.physics.support import BOXED_AIR, Support, contact_coefficient
+
+HOME_FREEZER = 255.15  # K
+BLAST = 243.15  # K
+HOME_FRIDGE = 277.15  # K
+ROOM = 293.15  # K
+EMISSIVITY = 0.9
+SPAN = 10.0  # K, the difference at which a still-air coefficient is given
+STILL_AIR = 4.3  # W/(m2 K) at SPAN on a piece of 10 cm: churchill_1983, see the theory page
+FAN_AIR = 11.0  # W/(m2 K), our_own
+BLAST_AIR = 20.0  # W/(m2 K), our_own: blast freezers are "typically less than 50"
+HUMIDITY = {"freezer": None, "blast freezer": None, "fridge": 0.7, "room": 0.5}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """Air [K], how it moves, what a piece stands on, and what had to be taken for granted."""
+
+    name: str
+    kind: str
+    temperature: float
+    convection: float
+    still: bool
+    support: Support
+    humidity: float | None
+    assumptions: tuple[str, ...] = ()
+
+    @property
+    def air(self) -> Surroundings:
+        """What a free face meets."""
+        if self.support is Support.BOX:
+            return Surroundings(temperature=self.temperature, coefficient=BOXED_AIR)
+        return Surroundings(
+            temperature=self.temperature,
+            coefficient=self.convection,
+            emissivity=EMISSIVITY,
+            humidity=self.humidity,
+            exponent=0.25 if self.still else 0.0,
+            span=SPAN,
+        )
+
+    @property
+    def foot(self) -> Surroundings:
+        """What the face meets that the piece stands on."""
+        return Surroundings(
+            temperature=self.temperature, coefficient=contact_coefficient(self.support)
+        )
+
+
+def place(kind: str, support: Support | None, kitchen: KitchenDocument | None) -> Place:
+    """The kitchen's place of a kind, or a usual one that says it is assumed."""
+    if kind in ("freezer", "blast freezer"):
+        return _freezer(kind, support, kitchen)
+    if kind == "fridge":
+        return _fridge(support, kitchen)
+    return _room(support, kitchen)
+
+
+def _freezer(kind: str, support: Support | None, kitchen: KitchenDocument | None) -> Place:
+    blast = kind == "blast freezer"
+    owned = [f for f in kitchen.freezers if f.blast == blast] if kitchen else []
+    temperature, on, name = (BLAST if blast else HOME_FREEZER), Support.WIRE_SHELF, kind
+    if owned:
+        temperature, on, name = owned[0].temperature, owned[0].stands_on, owned[0].name
+    return Place(
+        name=name,
+        kind=kind,
+        temperature=temperature,
+        convection=BLAST_AIR if blast else STILL_AIR,
+        still=not blast,
+        support=support or on,
+        humidity=None,
+        assumptions=() if owned else (_assumed(kind, temperature, support or on),),
+    )
+
+
+def _fridge(support: Support | None, kitchen: KitchenDocument | None) -> Place:
+    owned = kitchen.fridges if kitchen else []
+    temperature, on, name, fan = HOME_FRIDGE, Support.GLASS_SHELF, "fridge", False
+    if owned:
+        chosen = owned[0]
+        temperature, on = chosen.temperature, chosen.stands_on
+        name, fan = chosen.name, chosen.fan
+    return Place(
+        name=name,
+        kind="fridge",
+        temperature=temperature,
+        convection=FAN_AIR if fan else STILL_AIR,
+        still=not fan,
+        support=support or on,
+        humidity=HUMIDITY["fridge"],
+        assumptions=() if owned else (_assumed("fridge", temperature, support or on),),
+    )
+
+
+def _room(support: Support | None, kitchen: KitchenDocument | None) -> Place:
+    stated = kitchen.room_temperature if kitchen else None
+    temperature = ROOM if stated is None else stated
+    on = support or Support.BOARD
+    assumed = () if stated is not None else (_assumed("room", temperature, on),)
+    return Place(
+        name="room",
+        kind="room",
+        temperature=temperature,
+        convection=STILL_AIR,
+        still=True,
+        support=on,
+        humidity=HUMIDITY["room"],
+        assumptions=assumed,
+    )
+
+
+def _assumed(kind: str, temperature: float, support: Support) -> str:
+    return (
+        f"A {kind} of {temperature - 273.15:.0f} °C is assumed, the piece on a {support}; "
+        "describe your kitchen to be exact."
+    )
