@@ -47,7 +47,7 @@ class Larder:
         UnknownName
             With the three nearest names, if there is none.
         """
-        found = self._known(name)
+        found = self.known(name)
         if found is None:
             raise UnknownName("ingredient", name, self._nearest(name))
         return found
@@ -67,7 +67,7 @@ class Larder:
         if exact is not None:
             return exact
         generic = generic_for(name)
-        known = self._known(name)
+        known = self.known(name)
         if generic is None or len(generic.choices) == 1 or (known and known.overridden):
             return self.find(name)
         return generic
@@ -85,7 +85,8 @@ class Larder:
         larder._fill({**self._by_id, **mine}, {**kept, **_named(mine.values())})
         return larder
 
-    def _known(self, name: str) -> Ingredient | None:
+    def known(self, name: str) -> Ingredient | None:
+        """Return the ingredient with this id, name or alias, if there is one."""
         return self._by_id.get(name.strip()) or self._by_name.get(plain(name))
 
     def _nearest(self, name: str) -> list[str]:

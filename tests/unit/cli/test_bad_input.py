@@ -95,7 +95,7 @@ def test_the_document_itself_is_in_order(tmp_path: Path) -> None:
         ),
         (
             FILLING,
-            "  - {component: mousse, as: insert, shape: {kind: cap, diameter: 4 cm, height: 6cm}}\n",
+            "  - {component: mousse, as: insert, shape: {kind: cap, diameter: 4cm, height: 6cm}}\n",
             20,
             "placement[1].shape: found height of the cap: 60 mm; accepted: at most 20 mm",
         ),

@@ -1,0 +1,42 @@
+"""Masses in the reader's household measures."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from entremetry.dessert.household_amount import household_amount
+from entremetry.larder.ingredient import HouseholdWeight
+from small_larder import SMALL_LARDER
+
+FLOUR = SMALL_LARDER.find("plain-flour")
+
+
+def test_a_cup_takes_the_weight_of_the_ingredient() -> None:
+    amount = household_amount(0.250, FLOUR, "us")
+    assert amount.text == "2 cups"
+    assert amount.relative_error == pytest.approx(0.0, abs=1e-9)
+
+
+def test_sheets_are_counted() -> None:
+    gelatine = SMALL_LARDER.find("gelatine-sheet-gold")
+    assert household_amount(0.008, gelatine, "us").text.startswith("4 sheets")
+
+
+def test_what_must_be_weighed_is_weighed() -> None:
+    pectin = replace(FLOUR, household=(), tags=frozenset({"weigh-only"}))
+    assert household_amount(0.0031, pectin, "us").text.startswith("weigh")
+
+
+def test_the_state_that_a_cup_is_known_for_is_said() -> None:
+    sliced = HouseholdWeight(measure="us cup, sliced", amount=1.0, mass=0.1, source="from_memory")
+    fruit = replace(FLOUR, household=(sliced,))
+    assert household_amount(0.2, fruit, "us").text == "2 cups, sliced"
+
+
+@pytest.mark.parametrize("grams", [0.5, 3.0, 17.0, 61.0, 240.0, 1234.0])
+def test_the_error_is_the_distance_of_what_the_hand_measures(grams: float) -> None:
+    amount = household_amount(grams / 1000.0, FLOUR, "us")
+    assert amount.text
+    assert amount.relative_error is None or abs(amount.relative_error) < 0.5
