@@ -51,12 +51,10 @@ def piece_answer(
 
 def _because(setting: Setting, interval: Band) -> str:
     there = setting.place
-    words = (
+    mostly = f"; the interval comes mostly from {interval.mostly}" if interval.mostly else ""
+    return (
         f"heat conduction with freezing in the true section, in the {there.name} at "
-        f"{format_celsius(there.temperature)}, on a {there.support}"
-    )
-    return words + (
-        f"; the interval comes mostly from {interval.mostly}" if interval.mostly else ""
+        f"{format_celsius(there.temperature)}, on a {there.support}{mostly}"
     )
 
 
