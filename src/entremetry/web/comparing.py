@@ -6,6 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 
+AROUND = 3
+GAP = "…"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ComparedLine:
@@ -19,7 +22,7 @@ class ComparedLine:
 def compared(
     theirs: str, mine: str, *, their_word: str = "newest", my_word: str = "yours"
 ) -> tuple[ComparedLine, ...]:
-    """Every line of both texts; lines that are alike stand once."""
+    """Lines that differ, with a few around them; empty if the texts are alike."""
     return tuple(_lines(theirs.splitlines(), mine.splitlines(), their_word, my_word))
 
 
@@ -27,12 +30,15 @@ def _lines(
     theirs: list[str], mine: list[str], their_word: str, my_word: str
 ) -> Iterator[ComparedLine]:
     matcher = SequenceMatcher(None, theirs, mine, autojunk=False)
-    for tag, start, end, my_start, my_end in matcher.get_opcodes():
-        if tag == "equal":
-            yield from (_line("both", "", text) for text in theirs[start:end])
-            continue
-        yield from (_line("theirs", their_word, text) for text in theirs[start:end])
-        yield from (_line("mine", my_word, text) for text in mine[my_start:my_end])
+    for number, group in enumerate(matcher.get_grouped_opcodes(AROUND)):
+        if number or group[0][1]:
+            yield _line("both", "", GAP)
+        for tag, start, end, my_start, my_end in group:
+            if tag == "equal":
+                yield from (_line("both", "", text) for text in theirs[start:end])
+                continue
+            yield from (_line("theirs", their_word, text) for text in theirs[start:end])
+            yield from (_line("mine", my_word, text) for text in mine[my_start:my_end])
 
 
 def _line(side: str, word: str, text: str) -> ComparedLine:

@@ -16,8 +16,9 @@ from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.store import StoredDocument
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.choosing import View, mould_words, view
-from entremetry.web.mould_tiles import mould_groups
+from entremetry.web.mould_tiles import mould_groups, tile_of
 from entremetry.web.rendering import fragment, page_text, rendered
+from entremetry.web.wording import millilitres
 from entremetry.web.workbench import workbench_of
 
 Asked: TypeAlias = tuple[tuple[str, str], ...]
@@ -42,7 +43,7 @@ class DessertPage:
     view: View
     pieces: str
     mould: str
-    own_mould: str
+    chosen_mould: str
     tiles: Markup
     ingredients: tuple[Named, ...]
     have_g: str
@@ -57,6 +58,7 @@ class SheetAnswer:
     template: ClassVar[str] = "sheet_answer.html"
     id: str
     view: View
+    chosen_mould: str
     query: str
 
 
@@ -81,9 +83,32 @@ def show_sheet(request: Request) -> Response:
     """GET /desserts/{id}/sheet: the part of the page that a choice changes."""
     library = workbench_of(request).library
     stored = dessert(library, request.path_params["id"])
-    shown = view(stored.text, stored.id, request.query_params, kitchen_text(library))
-    query = query_of(shown, request.query_params)
-    return rendered(request, SheetAnswer(id=stored.id, view=shown, query=query))
+    kitchen = kitchen_text(library)
+    shown = view(stored.text, stored.id, request.query_params, kitchen)
+    page = SheetAnswer(
+        id=stored.id,
+        view=shown,
+        chosen_mould=chosen_mould(shown, request.query_params, kitchen),
+        query=query_of(shown, request.query_params),
+    )
+    return rendered(request, page)
+
+
+def chosen_mould(shown: View, asked: Mapping[str, str], kitchen: str | None) -> str:
+    """What was chosen, even if it does not work; empty if that is as the document says."""
+    tile = tile_of(kitchen, asked.get("mould", ""))
+    if shown.sheet or tile is None:
+        return shown.chosen_mould
+    return f"{tile.name}, {millilitres(tile.volume)}"
+
+
+def pieces_shown(
+    sheet: BatchSheet | None, usual: BatchSheet | None, asked: Mapping[str, str]
+) -> str:
+    """Number in the field: as computed, else as typed, else as the document says."""
+    if sheet is not None:
+        return str(sheet.pieces)
+    return asked.get("pieces", "") or (str(usual.pieces) if usual else "")
 
 
 def query_of(shown: View, asked: Mapping[str, str]) -> str:
@@ -101,15 +126,16 @@ def dessert_page(
     shown = view(stored.text, stored.id, asked, kitchen)
     usual = view(stored.text, stored.id, {}, kitchen).sheet
     known = shown.sheet or usual
+    own_mould = mould_words(usual) if usual else ""
     return DessertPage(
         id=stored.id,
         name=known.name if known else dessert_name(stored.id, stored.text),
         about=known.about if known else "",
         view=shown,
-        pieces=str(shown.sheet.pieces) if shown.sheet else asked.get("pieces", ""),
+        pieces=pieces_shown(shown.sheet, usual, asked),
         mould=asked.get("mould", ""),
-        own_mould=mould_words(usual) if usual else "",
-        tiles=tiles(kitchen, asked.get("mould", ""), mould_words(usual) if usual else ""),
+        chosen_mould=chosen_mould(shown, asked, kitchen) or own_mould,
+        tiles=tiles(kitchen, asked.get("mould", ""), own_mould),
         ingredients=ingredients(known) if known else (),
         have_g=asked.get("have_g", ""),
         have_of=asked.get("have_of", ""),

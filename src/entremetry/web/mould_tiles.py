@@ -52,6 +52,12 @@ def mould_groups(kitchen_text: str | None) -> tuple[MouldGroup, ...]:
     return tuple(group for group in groups if group.moulds)
 
 
+def tile_of(kitchen_text: str | None, mould_id: str) -> MouldTile | None:
+    """Tile of one mould, if there is such a mould."""
+    tiles = (tile for group in mould_groups(kitchen_text) for tile in group.moulds)
+    return next((tile for tile in tiles if tile.id == mould_id), None)
+
+
 def picture(mould: Mould, share: float = 1.0) -> Markup:
     """Section of a mould as what is made in it will stand, filling a share of the tile."""
     outlines = [_upright(outline, mould) for outline in mould.solid.section()]

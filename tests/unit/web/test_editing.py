@@ -174,6 +174,16 @@ def test_comparison_marks_whose_a_line_is() -> None:
     ]
 
 
+def test_comparison_leaves_out_what_is_far_from_any_change() -> None:
+    same = "\n".join(f"line {n}" for n in range(50))
+    lines = [line.text for line in compared(f"{same}\nold", f"{same}\nnew")]
+    assert lines == ["…", "line 47", "line 48", "line 49", "old", "new"]
+
+
+def test_texts_that_are_alike_give_no_lines() -> None:
+    assert compared("a\nb", "a\nb\n") == ()
+
+
 def test_comparing_long_texts_that_share_nothing_ends() -> None:
     mine = "\n".join(f"a{n}" for n in range(3000))
     theirs = "\n".join(f"b{n}" for n in range(3000))

@@ -227,3 +227,22 @@ def test_backup_opens_as_a_library(client: Client, tmp_path: Path) -> None:
     copy = Library(open_database(tmp_path / "copy.sqlite"))
     assert [stored.id for stored in copy.documents(Kind.DESSERT)] == ["plain-cream"]
     copy.close()
+
+
+def test_choice_that_does_not_work_stays_chosen(client: Client) -> None:
+    library = client.app.state.workbench.library
+    text = library.document(Kind.DESSERT, "plain-cream").text
+    library.save(
+        Kind.DESSERT,
+        "plain-cream",
+        text
+        + "  - {component: cream, as: insert, below_rim: 5 mm,"
+        + " shape: {kind: hemisphere, diameter: 40 mm}}\n",
+        started_from=1,
+    )
+    for path in ("/desserts/plain-cream", "/desserts/plain-cream/sheet"):
+        reply = client.get(f"{path}?pieces=9&mould=hemisphere-30")
+        assert "This does not work yet" in reply.words
+        assert re.search(r'id="chosen-mould"[^>]*>Half-sphere 30\u00a0mm', reply.html)
+    html = client.get("/desserts/plain-cream?pieces=9&mould=hemisphere-30").html
+    assert re.search(r'id="pieces"[^>]* value="9"', html)
