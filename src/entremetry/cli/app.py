@@ -161,6 +161,34 @@ def moulds(kitchen: KitchenFile = None, json: Json = False) -> None:
 
 
 @app.command()
+def temperatures(
+    file: DessertFile,
+    step: Annotated[
+        str | None,
+        typer.Option(help="The step, by its id; without it the steps are listed.", metavar="ID"),
+    ] = None,
+    kitchen: KitchenFile = None,
+    svg: Annotated[
+        Path | None, typer.Option(help="Also draw the curves into this file (SVG).", metavar="FILE")
+    ] = None,
+    json: Json = False,
+) -> None:
+    """How long a step takes, and how warm it is where and when meanwhile."""
+    from entremetry.cli.temperatures_view import as_json, as_svg, as_text, steps_text
+    from entremetry.usecases import temperatures as use_case
+
+    if step is None:
+        typer.echo(steps_text(use_case.timed_steps_of(file, kitchen=kitchen), str(file)), err=True)
+        raise typer.Exit(EntremetryError.exit_status)
+    result = use_case.temperatures(file, step=step, kitchen=kitchen)
+    if svg is not None:
+        from entremetry.store.files import write_atomically
+
+        write_atomically(svg, as_svg(result).encode())
+    typer.echo(as_json(result) if json else as_text(result))
+
+
+@app.command()
 def serve(
     port: Annotated[
         int, typer.Option(min=0, max=65535, help="Port on this machine; 0 takes a free one.")

@@ -45,3 +45,10 @@ def timed_steps_of_text(
     """The steps that can be timed, in the order of the work."""
     around = surroundings(kitchen_text, "kitchen")
     return timed_steps(reckoned(text, file, around).dessert)
+
+
+def timed_steps_of(path: Path, *, kitchen: Path | None = None) -> tuple[TimedStep, ...]:
+    """The steps of a document in a file that can be timed, in the order of the work."""
+    around = surroundings_of(path, kitchen)
+    text = read_text(path, what="dessert document")
+    return timed_steps(reckoned(text, str(path), around).dessert)

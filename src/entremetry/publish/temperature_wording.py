@@ -1,0 +1,90 @@
+"""Times and temperatures of a step as a cook reads them."""
+
+from __future__ import annotations
+
+from entremetry.publish.typography import MINUS, NO_BREAK
+from entremetry.timings.step_temperatures import StepTemperatures
+
+FREEZING_POINT = 273.15  # K, of pure water: where the Celsius scale starts
+NEVER = "It never gets there"
+# From how many seconds on a time is said to how many seconds.
+GRAINS = ((43200.0, 1800.0), (7200.0, 600.0), (1800.0, 300.0), (300.0, 60.0), (60.0, 10.0))
+
+
+def celsius(temperature: float) -> str:
+    """Temperature in K, said in whole degrees Celsius."""
+    return f"{_signed(temperature - FREEZING_POINT)}{NO_BREAK}°C"
+
+
+def fahrenheit(temperature: float) -> str:
+    """Temperature in K, said in whole degrees Fahrenheit."""
+    return f"{_signed((temperature - FREEZING_POINT) * 1.8 + 32.0)}{NO_BREAK}°F"
+
+
+def roughly(time: float) -> str:
+    """Seconds as a time with the precision it deserves: 5 h 10 min, 25 min, 40 s."""
+    grain = next((step for least, step in GRAINS if time >= least), 1.0)
+    return spoken(round(time / grain) * grain)
+
+
+def spoken(time: float) -> str:
+    """Seconds in hours, minutes and seconds; seconds only below ten minutes."""
+    seconds = round(time if time < 600.0 else 60.0 * round(time / 60.0))
+    minutes, rest = divmod(seconds, 60)
+    hours, minutes = divmod(minutes, 60)
+    amounts = ((hours, "h"), (minutes, "min"), (rest, "s"))
+    parts = [f"{amount}{NO_BREAK}{unit}" for amount, unit in amounts if amount]
+    return " ".join(parts) or f"0{NO_BREAK}min"
+
+
+def headline(result: StepTemperatures) -> str:
+    """The time in a few words, or that there is none."""
+    return NEVER if result.time is None else f"About {roughly(result.time)}"
+
+
+def interval(result: StepTemperatures) -> str:
+    """Both ends of the time and what sets them apart; empty if there is no time."""
+    if result.low is None:
+        return ""
+    cause = result.mostly.removeprefix("mostly ").strip()
+    if result.high is None:
+        words = f"at least {roughly(result.low)}, and at worst it never gets there"
+    else:
+        words = f"between {roughly(result.low)} and {roughly(result.high)}"
+    return f"{words}, mostly {cause}" if cause else words
+
+
+def point_name(name: str) -> str:
+    """Name of a watched point as it is written in a drawing."""
+    return name.replace("-", " ")
+
+
+def summary(result: StepTemperatures) -> str:
+    """What the curves show, for whoever does not see them."""
+    sentences = [_answer(result), *(_course(result, k) for k in range(len(result.curves)))]
+    marks = sorted(result.marks, key=lambda mark: mark.time)
+    sentences += [f"After {roughly(mark.time)}: {mark.text}." for mark in marks]
+    return " ".join(sentences)
+
+
+def _answer(result: StepTemperatures) -> str:
+    if result.time is None:
+        return f"{NEVER}: {result.reason.rstrip('.')}."
+    target = "" if result.target is None else f" to {celsius(result.target)}"
+    range_ = interval(result)
+    return f"{headline(result)}{target}{', ' if range_ else ''}{range_}."
+
+
+def _course(result: StepTemperatures, index: int) -> str:
+    """From where to where one point goes, and how it stands half-way."""
+    curve = result.curves[index]
+    half = len(curve.times) // 2
+    said = [celsius(float(curve.temperatures[k])) for k in dict.fromkeys((0, half, -1))]
+    times = [roughly(float(curve.times[k])) for k in dict.fromkeys((0, half, -1))]
+    words = [f"{degrees} after {time}" for degrees, time in zip(said[1:], times[1:], strict=True)]
+    return f"{point_name(curve.name).capitalize()}: {', '.join([f'{said[0]} at first', *words])}."
+
+
+def _signed(value: float) -> str:
+    whole = round(value)
+    return f"{MINUS if whole < 0 else ''}{abs(whole)}"
