@@ -9,14 +9,38 @@ from entremetry.sources.range import Range
 
 GAS_CONSTANT_VAPOUR = 461.5  # J/(kg K)
 PRESSURE = 101325.0  # Pa
+AIR_CONSTANT = 287.05  # J/(kg K)
+AIR_HEAT = 1007.0  # J/(kg K), incropera_2007, table A.4
+LEWIS_NUMBER = 0.865  # of vapour in air: thermal over mass diffusivity
 OVER_WATER = Range("temperature", 228.15, 373.15, "K", "wmo_8")
 OVER_ICE = Range("temperature", 208.15, 273.16, "K", "wmo_8")
-AIR = Range("air temperature", 200.0, 400.0, "K", "incropera_2007")
+AIR = Range("air temperature", 200.0, 400.0, "K", "lemmon_jacobsen_2004")
 
-_AIR_TEMPERATURE = (200.0, 250.0, 300.0, 350.0, 400.0)  # incropera_2007, table A.4
-_AIR_CONDUCTIVITY = (18.1e-3, 22.3e-3, 26.3e-3, 30.0e-3, 33.8e-3)
-_AIR_VISCOSITY = (7.590e-6, 11.44e-6, 15.89e-6, 20.92e-6, 26.41e-6)  # kinematic
-_AIR_PRANDTL = (0.737, 0.720, 0.707, 0.700, 0.690)
+# lemmon_jacobsen_2004, dry air at one atmosphere
+_AIR_TEMPERATURE = (200.0, 225.0, 250.0, 275.0, 300.0, 325.0, 350.0, 375.0, 400.0)
+_AIR_CONDUCTIVITY = (
+    0.018503,
+    0.020567,
+    0.022564,
+    0.024502,
+    0.026384,
+    0.028217,
+    0.030003,
+    0.031748,
+    0.033453,
+)
+_AIR_VISCOSITY = (  # kinematic
+    7.5370e-6,
+    9.3650e-6,
+    1.1350e-5,
+    1.3480e-5,
+    1.5750e-5,
+    1.8160e-5,
+    2.0690e-5,
+    2.3350e-5,
+    2.6130e-5,
+)
+_AIR_PRANDTL = (0.7255, 0.7196, 0.7147, 0.7106, 0.7071, 0.7042, 0.7019, 0.7002, 0.6989)
 
 
 def saturation_pressure(temperature: Numbers) -> Floats:
@@ -95,7 +119,7 @@ def air_conductivity(temperature: Numbers) -> Floats:
 
     References
     ----------
-    incropera_2007, table A.4.
+    lemmon_jacobsen_2004.
     """
     AIR.require(temperature)
     return read_table(temperature, _AIR_TEMPERATURE, _AIR_CONDUCTIVITY)
@@ -116,7 +140,7 @@ def air_prandtl(temperature: Numbers) -> Floats:
 def air_heat_capacity(temperature: Numbers) -> Floats:
     """Heat capacity per volume of dry air at one atmosphere. [J/(m3 K)]"""
     AIR.require(temperature)
-    return 1007.0 * PRESSURE / (287.05 * np.asarray(temperature, dtype=float))
+    return AIR_HEAT * PRESSURE / (AIR_CONSTANT * np.asarray(temperature, dtype=float))
 
 
 def vapour_diffusivity(temperature: Numbers) -> Floats:
@@ -132,6 +156,28 @@ def vapour_diffusivity(temperature: Numbers) -> Floats:
     """
     AIR.require(temperature)
     return 2.26e-5 * (np.asarray(temperature, dtype=float) / 273.0) ** 1.81
+
+
+def vapour_transfer(coefficient: float) -> float:
+    """Water that passes a surface's air film per pressure difference. [kg/(m2 s Pa)]
+
+    Parameters
+    ----------
+    coefficient : float
+        Convective heat transfer coefficient of the same film. [W/(m2 K)]
+
+    Notes
+    -----
+    Lewis analogy: h / (rho c_p Le^(2/3)) times the difference of pressures over R_v T. As rho goes
+    with 1/T the film's temperature drops out.
+
+    References
+    ----------
+    incropera_2007, section 6.7.2; Lewis number 0.865.
+    """
+    bulk = AIR_HEAT * PRESSURE / AIR_CONSTANT
+    analogy: float = LEWIS_NUMBER ** (2.0 / 3.0)
+    return coefficient / (bulk * GAS_CONSTANT_VAPOUR * analogy)
 
 
 def pore_conductivity(temperature: Numbers, water_activity: float) -> Floats:

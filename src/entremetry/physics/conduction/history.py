@@ -33,12 +33,14 @@ class Snapshot:
 class History:
     """Temperatures over time [s, K], ends of the stages, pictures, and how well heat is kept.
 
-    `heat` is what came in from outside [J]. `balance_error` compares it with the change of the
-    enthalpy, relative to the larger. Columns of `values` are warmest, coldest, mean and points.
+    `heat` is what came in from outside, `heats` the same over `times` [J]. `balance_error`
+    compares it with the change of the enthalpy, relative to the larger. Columns of `values` are
+    warmest, coldest, mean and points; `skin` is the last temperature of each face's outside.
     """
 
     times: Floats
     values: Floats
+    heats: Floats
     points: tuple[str, ...]
     ends: tuple[StageEnd, ...]
     snapshots: tuple[Snapshot, ...]

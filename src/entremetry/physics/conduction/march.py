@@ -17,7 +17,7 @@ TIME_UP, REACHED, FULL, STUCK = range(4)
 NOW, STEP, EARLIER_STEP, TAKEN, WAIT, HEAT, TRIED = range(7)
 CLOCK = 7
 # Places in a row of the record, before the probes
-TIME, WARMEST, COLDEST, MEAN = range(4)
+TIME, WARMEST, COLDEST, MEAN, GAINED = range(5)
 EASY = 4  # first steps of a stage, fully implicit
 SHORTEST = 1e-4  # s
 GROWTH = 1.6
@@ -62,6 +62,7 @@ def march(
     landing = False
     observe(cells, fields, probes, record[0])
     record[0, TIME] = clock[NOW]
+    record[0, GAINED] = clock[HEAT]
     rows = 1
     while clock[NOW] < goal.end * (1.0 - 1e-14):
         if rows == record.shape[0]:
@@ -94,6 +95,7 @@ def march(
                 continue
         clock[HEAT] += settle(patches, surface, step)
         clock[NOW] += step
+        record[rows, GAINED] = clock[HEAT]
         rows += 1
         if reached or landing:
             return REACHED, rows
@@ -188,4 +190,4 @@ def observe(cells: Cells, fields: Fields, probes: Probes, row: Floats) -> None:
         value = 0.0
         for q in range(probes.cell.shape[1]):
             value += probes.weight[p, q] * fields.temperature[probes.cell[p, q]]
-        row[MEAN + 1 + p] = value
+        row[GAINED + 1 + p] = value

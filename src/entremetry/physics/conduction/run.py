@@ -135,7 +135,8 @@ class _Clerk:
         table = np.concatenate(self.rows)
         return History(
             times=table[:, 0],
-            values=table[:, 1:],
+            values=np.delete(table[:, 1:], kernel.GAINED - 1, axis=1),
+            heats=table[:, kernel.GAINED],
             points=points,
             ends=tuple(self.ends),
             snapshots=tuple(self.snapshots),
@@ -191,7 +192,8 @@ def _time_up(state: State, clerk: _Clerk, stage: Stage) -> bool:
 def _column(stage: Stage, points: Mapping[str, Sequence[float]]) -> int:
     if stage.until is None:
         return 0
-    return 1 + (WARMEST, COLDEST, MEAN, *points).index(stage.until.of)
+    place = (WARMEST, COLDEST, MEAN, *points).index(stage.until.of)
+    return 1 + place + (place > 2)
 
 
 def _goal(stage: Stage, column: int, end: float, course: Course) -> kernel.Goal:

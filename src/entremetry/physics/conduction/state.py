@@ -53,9 +53,10 @@ class State:
 
     def row(self) -> Floats:
         """Time, warmest, coldest, mean and points now."""
-        row = np.zeros(kernel.MEAN + 1 + len(self.probes.cell))
+        row = np.zeros(kernel.GAINED + 1 + len(self.probes.cell))
         kernel.observe(self.cells, self.fields, self.probes, row)
         row[0] = self.now
+        row[kernel.GAINED] = self.clock[kernel.HEAT]
         return row
 
     def extremes(self) -> tuple[float, float]:

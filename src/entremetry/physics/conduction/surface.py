@@ -95,16 +95,16 @@ def moisture(boundary: Floats, skin: float) -> tuple[float, float]:
     else:
         a, b, latent = 22.46, 272.62, 2.834e6
     t = max(t, -90.0)
-    density = 611.2 * math.exp(a * t / (b + t)) / (461.5 * skin)
+    pressure = 611.2 * math.exp(a * t / (b + t))
     wetness = boundary[WETNESS]
-    excess = boundary[VAPOUR] - density
+    excess = boundary[VAPOUR] - pressure
     if excess <= 0.0 and wetness <= 0.0:
         return 0.0, 0.0
     if excess <= 0.0:
-        excess = min(boundary[VAPOUR] - wetness * density, 0.0)
-        density *= wetness
+        excess = min(boundary[VAPOUR] - wetness * pressure, 0.0)
+        pressure *= wetness
     strength = boundary[TRANSFER] * latent
-    slope = density * (a * b / (b + t) ** 2 - 1.0 / skin) if excess != 0.0 else 0.0
+    slope = pressure * a * b / (b + t) ** 2 if excess != 0.0 else 0.0
     return strength * excess, strength * slope
 
 

@@ -9,17 +9,11 @@ import numpy as np
 from entremetry.errors import OutsideRange
 from entremetry.physics.arrays import Floats
 from entremetry.physics.conduction.surface import COLUMNS
-from entremetry.physics.humid_air import (
-    air_heat_capacity,
-    saturation_pressure,
-    vapour_density,
-)
+from entremetry.physics.humid_air import saturation_pressure, vapour_transfer
 from entremetry.sources.range import Range
 
 TEMPERATURE = Range("surroundings", 203.15, 473.15, "K", "our_own")
 COEFFICIENT = Range("coefficient", 0.0, 1e6, "W/(m2 K)", "our_own")
-LEWIS = 0.865 ** (2.0 / 3.0)
-"""Lewis number of water vapour in air, to the power of the analogy; incropera_2007."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,9 +75,8 @@ class Surroundings:
         values = np.zeros(COLUMNS)
         vapour = transfer = 0.0
         if self.humidity is not None:
-            damp = self.humidity * float(saturation_pressure(max(self.temperature, 228.15)))
-            vapour = float(vapour_density(damp, self.temperature))
-            transfer = self.coefficient / (float(air_heat_capacity(self.temperature)) * LEWIS)
+            vapour = self.humidity * float(saturation_pressure(max(self.temperature, 228.15)))
+            transfer = vapour_transfer(self.coefficient)
         radiant = self.temperature if self.radiant is None else self.radiant
         values[:] = (
             self.temperature,

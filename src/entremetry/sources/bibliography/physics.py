@@ -117,4 +117,36 @@ ENTRIES: tuple[Source, ...] = (
             "foodstuffs. Journal of Food Technology 21, 209-219."
         ),
     ),
+    Source(
+        key="lemmon_jacobsen_2004",
+        text=(
+            "Lemmon, E. W. and Jacobsen, R. T. (2004). Viscosity and thermal conductivity "
+            "equations for nitrogen, oxygen, argon, and air. International Journal of "
+            "Thermophysics 25, 21-69. Evaluated at 101325 Pa with a public property library."
+        ),
+    ),
+    Source(
+        key="churchill_1983",
+        text=(
+            "Churchill, S. W. (1983). Comprehensive, theoretically based, correlating equations "
+            "for free convection from isothermal spheres. Chemical Engineering Communications "
+            "24, 339-352."
+        ),
+    ),
+    Source(
+        key="churchill_chu_1975",
+        text=(
+            "Churchill, S. W. and Chu, H. H. S. (1975). Correlating equations for laminar and "
+            "turbulent free convection from a vertical plate. International Journal of Heat and "
+            "Mass Transfer 18, 1323-1329."
+        ),
+    ),
+    Source(
+        key="whitaker_1972",
+        text=(
+            "Whitaker, S. (1972). Forced convection heat transfer correlations for flow in "
+            "pipes, past flat plates, single cylinders, single spheres, and for flow in packed "
+            "beds and tube bundles. AIChE Journal 18, 361-371."
+        ),
+    ),
 )
