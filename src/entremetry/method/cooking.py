@@ -71,10 +71,13 @@ class CookTo(Heated):
 
 
 class CoolTo(Work):
-    """Let cool until a temperature is reached."""
+    """Let cool to a temperature: open in a bowl, covered, in ice water, or in the fridge."""
 
     step: Literal["cool-to"]
     temperature: Temperature
+    where: Literal["room", "fridge"] = "room"
+    covered: bool = False
+    ice_bath: bool = False
 
 
 class Strain(Work):

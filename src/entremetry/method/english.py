@@ -80,7 +80,7 @@ def _plain(step: AnyStep, what: str, told: Telling) -> str:
         case Fold():
             return f"fold in{what}" if told.adds else f"fold{what} together"
         case CoolTo():
-            return f"cool{what} to {format_temperature(step.temperature)}{_about(step)}"
+            return f"cool{what} to {format_temperature(step.temperature)}{_cooled(step)}"
         case Strain():
             out = f", taking out {listed(told.removed)}" if told.removed else ""
             return f"strain{what}{out}"
@@ -144,6 +144,11 @@ def _lost(part: Part, factor: float) -> str:
     if part.mass is not None:
         return f"{format_mass(part.mass * factor)} of water has boiled away"
     return f"it has lost {format_fraction(part.fraction or 0.0)} of its weight"
+
+
+def _cooled(step: CoolTo) -> str:
+    way = " in ice water" if step.ice_bath else " in the fridge" if step.where == "fridge" else ""
+    return f"{way}{', covered' if step.covered else ''}{_about(step)}"
 
 
 def _whipped(step: Whip) -> str:

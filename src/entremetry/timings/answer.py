@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.method.cooking import CoolTo
 from entremetry.method.waiting import FreezeUntil, ThawUntil
+from entremetry.timings.bowl_cooling import cooling_answer
 from entremetry.timings.piece_answer import piece_answer
 from entremetry.timings.piece_steps import freezing, freezing_insert, thawing
 from entremetry.timings.step_temperatures import StepTemperatures
@@ -28,6 +30,8 @@ def answer(
         If the step's shape or quantity cannot be known from the document.
     """
     timed = find_step(reckoning.dessert, step_id)
+    if isinstance(timed.step, CoolTo):
+        return cooling_answer(reckoning, timed, kitchen)
     match timed.step:
         case FreezeUntil() as step if timed.component is not None:
             setting = freezing_insert(reckoning, timed.component, step, kitchen)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from entremetry.method.cooking import CoolTo, Heated
+from entremetry.method.cooking import CoolTo, Heated, Simmer
 from entremetry.method.shaping import Bake
 from entremetry.method.step import AnyStep
 from entremetry.method.waiting import FreezeUntil, Rest
 
+BOILING = 373.15  # K; what simmers and states nothing else
 HELD_AT = 293.15  # K; what has no temperature in its method is taken to be at that of the room
 
 
@@ -29,3 +30,14 @@ def ready_temperature(steps: Sequence[AnyStep], room: float = HELD_AT) -> tuple[
         if isinstance(step, Heated) and step.temperature is not None:
             return step.temperature, "as it was heated"
     return room, "at the room's temperature"
+
+
+def stated_temperature(steps: Sequence[AnyStep]) -> float | None:
+    """Temperature that the last step with one leaves behind [K]; None if no step states one."""
+    for step in reversed(steps):
+        temperature = getattr(step, "temperature", None)
+        if temperature is not None:
+            return float(temperature)
+        if isinstance(step, Simmer):
+            return BOILING
+    return None

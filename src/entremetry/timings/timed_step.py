@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from entremetry.dessert.dessert import Component, Dessert
 from entremetry.errors import UnknownName
+from entremetry.method.shaping import Bake
 from entremetry.method.step import AnyStep
 from entremetry.method.wording import sentence
 
@@ -54,8 +55,14 @@ def find_step(dessert: Dessert, step_id: str) -> TimedStep:
 def _component_steps(dessert: Dessert) -> Iterator[TimedStep]:
     for component in dessert.components:
         for number, step in enumerate(component.steps, start=1):
-            if step.step in TIMED:
+            if step.step in TIMED and not _is_baked(component, step):
                 yield _timed(dessert, component, component.id, component.name, number, step)
+
+
+def _is_baked(component: Component, step: AnyStep) -> bool:
+    """Whether a cool-to step is for a biscuit out of the oven, which no bowl holds."""
+    before = component.steps[: component.steps.index(step)]
+    return step.step == COOL and any(isinstance(other, Bake) for other in before)
 
 
 def _assembly_steps(dessert: Dessert) -> Iterator[TimedStep]:

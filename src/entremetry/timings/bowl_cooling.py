@@ -1,0 +1,175 @@
+"""A custard, syrup, ganache or glaze cooling in its bowl."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+
+from entremetry.dessert.dessert import Component
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.errors import OutsideRange, QuantityError
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.method.cooking import CoolTo
+from entremetry.physics import specific_enthalpy
+from entremetry.physics.bowl import Bowl, Cooling, Liquid, Room, cool
+from entremetry.quantities import format_celsius, format_length, format_mass
+from entremetry.timings.component_food import activity_of_water, component_food
+from entremetry.timings.place import place
+from entremetry.timings.start import stated_temperature
+from entremetry.timings.step_temperatures import Curve, StepTemperatures
+from entremetry.timings.timed_step import TimedStep
+
+DEPTH = 1.0 / 3.0  # a bowl is filled so many times as deep as it is wide, our_own
+AIR_SIDE = 8.0  # W/(m2 K) outside a bowl in still air: convection and a little radiation, our_own
+ICE_SIDE = 80.0  # W/(m2 K) from a thick liquid stirred now and then into ice water, our_own
+ICE = 273.15
+SOURCES = ("incropera_2007", "choi_okos_1986", "our_own")
+UNCERTAIN = (
+    ("how wide the bowl is", {"width": 0.85}, {"width": 1.15}),
+    ("the air over it", {"air": 0.7}, {"air": 1.3}),
+    ("the wall and the stirring", {"wall": 0.6}, {"wall": 1.5}),
+    ("the room", {"room": 2.0}, {"room": -2.0}),
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Scene:
+    """What cools in what; `width` in m."""
+
+    liquid: Liquid
+    volume: float
+    width: float
+    step: CoolTo
+    room: float
+    humidity: float
+    start: float
+
+
+def cooling_answer(
+    reckoning: Reckoning, timed: TimedStep, kitchen: KitchenDocument | None
+) -> StepTemperatures:
+    """How long the content of the bowl takes to cool.
+
+    Raises
+    ------
+    QuantityError
+        If the method does not say how hot it is before, or it is no liquid.
+    """
+    scene, assumptions = _scene(reckoning, timed, kitchen)
+    best = _cooled(scene)
+    low, high, mostly = _interval(scene, best) if best.reached else (None, None, "")
+    return StepTemperatures(
+        step=timed.id,
+        name=timed.name,
+        kind=timed.kind,
+        sentence=timed.sentence,
+        target=scene.step.temperature,
+        time=float(best.times[-1]) if best.reached else None,
+        low=low,
+        high=high,
+        reason=best.reason,
+        mostly=mostly,
+        because=(
+            "heat lost by the surface (air, radiation, evaporation) and the wall of the bowl; "
+            f"the interval comes mostly from {mostly}"
+        ),
+        sources=SOURCES,
+        assumptions=assumptions,
+        curves=(Curve(name=timed.name, times=best.times, temperatures=best.temperatures),),
+        marks=(),
+        field=None,
+        balance_error=0.0,
+        written_time=timed.step.time,
+    )
+
+
+def _scene(
+    reckoning: Reckoning, timed: TimedStep, kitchen: KitchenDocument | None
+) -> tuple[_Scene, tuple[str, ...]]:
+    component, step = timed.component, timed.step
+    if component is None or not isinstance(step, CoolTo):
+        raise QuantityError("a step of no component", "a cool-to step in a component's method")
+    start = stated_temperature(component.steps[: timed.number - 1])
+    if start is None:
+        raise QuantityError(
+            f"no temperature before '{timed.sentence}'",
+            "an earlier step that says how hot it is, such as cook-to or melt",
+        )
+    there = place(step.where, None, kitchen)
+    liquid, volume = _liquid(reckoning, component, start, step.temperature)
+    width = (4.0 * volume / (math.pi * DEPTH)) ** (1.0 / 3.0)
+    scene = _Scene(
+        liquid=liquid,
+        volume=volume,
+        width=width,
+        step=step,
+        room=there.temperature,
+        humidity=there.humidity or 0.5,
+        start=start,
+    )
+    words = (
+        f"{format_mass(liquid.mass)} starts at {format_celsius(start)} in a metal bowl "
+        f"{format_length(round(width, 2))} wide, stirred now and then"
+    )
+    return scene, (*there.assumptions, words + (", in ice water." if step.ice_bath else "."))
+
+
+def _liquid(
+    reckoning: Reckoning, component: Component, start: float, end: float
+) -> tuple[Liquid, float]:
+    """The batch of the document as a liquid, and its volume. [m3]"""
+    made = reckoning.makings[component.id]
+    pieces = reckoning.dessert.document.pieces
+    mass = made.mass_in * reckoning.requirements(pieces)[component.id].factor
+    parts = made.mix.constituents * (1.0 / made.mix.mass)
+    try:
+        activity = activity_of_water(parts)
+    except OutsideRange as error:
+        raise QuantityError(f"{component.name}, too dry for a liquid", "a liquid") from error
+    food = component_food(made.mix, component.kind, made.density.value)
+    heats = specific_enthalpy(food, np.array([end, start]))
+    heat_capacity = float(heats[1] - heats[0]) / (start - end)
+    liquid = Liquid(
+        mass=mass,
+        heat_capacity=heat_capacity,
+        water_activity=activity,
+        solids=mass * (1.0 - parts.water - parts.alcohol),
+    )
+    return liquid, mass / made.density.value
+
+
+def _cooled(scene: _Scene, **off: float) -> Cooling:
+    """One run, with factors on width, air and wall, and a shift of the room. [K]"""
+    width = scene.width * off.get("width", 1.0)
+    depth = 4.0 * scene.volume / (math.pi * width**2)
+    ice = scene.step.ice_bath
+    bowl = Bowl(
+        opening=math.pi / 4.0 * width**2,
+        coefficient=5.0 * off.get("air", 1.0),
+        lid=scene.step.covered,
+        wall=math.pi * width * depth + math.pi / 4.0 * width**2,
+        wall_coefficient=(ICE_SIDE if ice else AIR_SIDE) * off.get("wall", 1.0),
+        bath=ICE if ice else None,
+    )
+    room = Room(temperature=scene.room + off.get("room", 0.0), humidity=scene.humidity)
+    return cool(scene.liquid, bowl, room, scene.start, scene.step.temperature)
+
+
+def _interval(scene: _Scene, best: Cooling) -> tuple[float, float | None, str]:
+    """Low and high time [s], None where it may never come, and what that comes from most."""
+    slower = faster = widest = 0.0
+    mostly, endless = "", False
+    for name, *ends in UNCERTAIN:
+        runs = [_cooled(scene, **end) for end in ends]
+        found = [math.log(r.times[-1] / best.times[-1]) for r in runs if r.reached]
+        endless = endless or not all(run.reached for run in runs)
+        slower += max([0.0, *found]) ** 2
+        faster += min([0.0, *found]) ** 2
+        spread = max(found, default=0.0) - min(found, default=0.0)
+        if spread > widest:
+            widest, mostly = spread, name
+    time = float(best.times[-1])
+    high = None if endless else time * math.exp(math.sqrt(slower))
+    return time * math.exp(-math.sqrt(faster)), high, mostly
