@@ -149,4 +149,43 @@ ENTRIES: tuple[Source, ...] = (
             "beds and tube bundles. AIChE Journal 18, 361-371."
         ),
     ),
+    Source(
+        key="lee_2016",
+        text=(
+            "Lee, A., Brun, P.-T., Marthelot, J., Balestra, G., Gallaire, F. and Reis, P. M. "
+            "(2016). Fabrication of slender elastic shells by the coating of curved surfaces. "
+            "Nature Communications 7, 11155."
+        ),
+    ),
+    Source(
+        key="takagi_huppert_2010",
+        text=(
+            "Takagi, D. and Huppert, H. E. (2010). Flow and instability of thin films on a "
+            "cylinder and sphere. Journal of Fluid Mechanics 647, 221-238. From memory."
+        ),
+        standing=Standing.FROM_MEMORY,
+    ),
+    Source(
+        key="oron_1997",
+        text=(
+            "Oron, A., Davis, S. H. and Bankoff, S. G. (1997). Long-scale evolution of thin "
+            "liquid films. Reviews of Modern Physics 69, 931-980."
+        ),
+    ),
+    Source(
+        key="jeffreys_1930",
+        text=(
+            "Jeffreys, H. (1930). The draining of a vertical plate. Mathematical Proceedings of "
+            "the Cambridge Philosophical Society 26, 204-205."
+        ),
+    ),
+    Source(
+        key="balmforth_2006",
+        text=(
+            "Balmforth, N. J., Craster, R. V., Rust, A. C. and Sassi, R. (2006). Viscoplastic "
+            "flow over an inclined surface. Journal of Non-Newtonian Fluid Mechanics 139, "
+            "103-127. From memory."
+        ),
+        standing=Standing.FROM_MEMORY,
+    ),
 )
