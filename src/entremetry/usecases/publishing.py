@@ -58,8 +58,16 @@ def published_files(sheet: BatchSheet, today: date, drawing: str = DRAWING) -> d
 
 
 def allergen_words(sheet: BatchSheet) -> tuple[str, ...]:
-    """Allergens by the European list in words: 'gluten (wheat)', 'milk'."""
-    return tuple(_words(code) for code in sheet.allergens.eu)
+    """Allergens in words, 'gluten (wheat)', 'milk': the European list, then what the American
+    list has beside it."""
+    european = [_words(code) for code in sheet.allergens.eu]
+    named = {code.rpartition(":")[2].rstrip("s") for code in sheet.allergens.eu}
+    american = [
+        _words(code)
+        for code in sheet.allergens.us
+        if code.rpartition(":")[2].rstrip("s") not in named
+    ]
+    return (*european, *american)
 
 
 def _words(code: str) -> str:

@@ -10,7 +10,7 @@ import numpy as np
 from markupsafe import Markup
 
 from entremetry.kitchen.mould import Mould
-from entremetry.shapes.solid import Floats
+from entremetry.shapes import Floats, Log
 from entremetry.usecases.batch import moulds
 
 WIDTH = 100.0
@@ -60,7 +60,7 @@ def tile_of(kitchen_text: str | None, mould_id: str) -> MouldTile | None:
 
 def picture(mould: Mould, share: float = 1.0) -> Markup:
     """Section of a mould as what is made in it will stand, filling a share of the tile."""
-    outlines = [_upright(outline, mould) for outline in mould.solid.section()]
+    outlines = [_upright(outline, mould) for outline in _telling_section(mould)]
     points = np.concatenate(outlines)
     low, high = points.min(axis=0), points.max(axis=0)
     scale = share / _extent(mould)
@@ -82,7 +82,7 @@ def picture(mould: Mould, share: float = 1.0) -> Markup:
 
 def _extent(mould: Mould) -> float:
     """How much mould there is for each unit of the tile, by what is tightest. [m]"""
-    points = np.concatenate(mould.solid.section())
+    points = np.concatenate(_telling_section(mould))
     width, height = points.max(axis=0) - points.min(axis=0)
     return float(max(width / (WIDTH - 2 * MARGIN), height / (HEIGHT - 2 * MARGIN)))
 
@@ -121,3 +121,9 @@ def _upright(outline: Floats, mould: Mould) -> Floats:
 
 def _path(points: Floats) -> str:
     return "M" + "L".join(f"{x:.1f} {y:.1f}" for x, y in points) + "Z"
+
+
+def _telling_section(mould: Mould) -> tuple[Floats, ...]:
+    """The section that shows what a mould is: of a log the one across its length."""
+    solid = mould.solid
+    return solid.cross_outline() if isinstance(solid, Log) else solid.section()
