@@ -54,9 +54,13 @@ def address_printed_by(server: subprocess.Popen[str], log: Path) -> str:
     return line
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def browser() -> Iterator[Browser]:
-    """One Chromium for the whole run of a worker."""
+    """One Chromium for a file of tests.
+
+    Not for the whole run: Playwright keeps an event loop running as long as it is open, and tests
+    elsewhere that start one of their own would then fail in the same worker.
+    """
     program = executable()
     with sync_playwright() as playwright:
         chromium = playwright.chromium.launch(executable_path=program, args=arguments())
