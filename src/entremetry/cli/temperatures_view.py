@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 
 from entremetry.publish.temperature_curves import curves_svg
-from entremetry.publish.temperature_scale import time_step
+from entremetry.publish.temperature_table import table
 from entremetry.publish.temperature_thinning import kept_points
 from entremetry.publish.temperature_wording import (
     FREEZING_POINT,
@@ -25,9 +25,6 @@ from entremetry.timings.step_temperatures import Curve, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
 
 MOST_POINTS = 400
-HALF_HOUR = 1800.0
-MOST_ROWS = 24
-FEWEST_ROWS = 6
 
 
 def as_json(result: StepTemperatures) -> str:
@@ -101,7 +98,7 @@ def _lines(result: StepTemperatures) -> Iterator[str]:
     yield from _listed("On the way", [f"{roughly(m.time)}: {m.text}" for m in result.marks])
     yield from _listed("Taken for granted", result.assumptions)
     yield ""
-    yield f"How it was found: {result.because}."
+    yield f"How it was found: {result.because.rstrip('.')}."
     yield from _listed("Sources", [cite(key).text for key in dict.fromkeys(result.sources)])
 
 
@@ -114,31 +111,12 @@ def _answer(result: StepTemperatures) -> str:
 
 def _table(result: StepTemperatures) -> Iterator[str]:
     """Temperatures of each point in °C at even times, and at the moment the step is done."""
-    end = max(float(curve.times[-1]) for curve in result.curves)
     names = [curve.name for curve in result.curves]
-    widths = [max(len(name), 6) for name in names]
+    widths = [max(len(name), 8) for name in names]
     yield "  ".join([f"{'':<12}", *(f"{n:>{w}}" for n, w in zip(names, widths, strict=True))])
-    for time in _moments(end, result.time):
-        label = roughly(time) if time == result.time else spoken(time)
-        cells = [f"{_at(curve, time):>{w}}" for curve, w in zip(result.curves, widths, strict=True)]
-        yield "  ".join([f"{label:<12}", *cells]) + ("  done" if time == result.time else "")
-
-
-def _moments(end: float, done: float | None) -> list[float]:
-    """Times of the rows: each half hour, closer or wider where that makes too few or too many."""
-    step = HALF_HOUR
-    if not FEWEST_ROWS * HALF_HOUR <= end <= MOST_ROWS * HALF_HOUR:
-        step = time_step(end, MOST_ROWS if end > HALF_HOUR * MOST_ROWS else 2 * FEWEST_ROWS)
-    times = {step * k for k in range(int(end / step + 1e-9) + 1)}
-    return sorted(times | ({done} if done is not None and done <= end else set()))
-
-
-def _at(curve: Curve, time: float) -> str:
-    """Temperature of a point at a time; a dash where none is known."""
-    if not curve.times[0] <= time <= curve.times[-1]:
-        return "-"
-    value = float(np.interp(time, curve.times, curve.temperatures))
-    return f"{value - FREEZING_POINT:.1f} °C" if math.isfinite(value) else "-"
+    for row in table(result):
+        cells = [f"{cell:>{w}}" for cell, w in zip(row.cells, widths, strict=True)]
+        yield "  ".join([f"{row.time:<12}", *cells]) + ("  done" if row.done else "")
 
 
 def _listed(title: str, texts: Sequence[str]) -> Iterator[str]:

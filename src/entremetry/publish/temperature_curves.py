@@ -187,7 +187,7 @@ def name_at_end(
     (x, y), _, index = label
     left, high = corner
     level = high + size / 2.0
-    thread = ruled(f"M{number(x + 2)} {number(y)}L{number(left - 14)} {number(level)}", 0.5)
+    thread = ruled(f"M{number(x + 2)} {number(y)}L{number(left - 14)} {number(level)}", 0.35)
     mark = sign(left - 8.0, level, pen(index)) if index >= 0 else ""
     words = "".join(
         word(text, left, high + 11.5 + LINE * row, family=SERIF, style="italic")

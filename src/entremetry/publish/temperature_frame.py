@@ -11,7 +11,7 @@ from entremetry.publish.temperature_scale import round_temperatures
 from entremetry.publish.temperature_wording import celsius, roughly
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
 
-NARROWEST, WIDEST = 300.0, 960.0
+NARROWEST, WIDEST = 260.0, 960.0
 NARROW = 480.0  # below this a drawing is made for a telephone
 BEYOND = 1.15  # how far past the latest end the drawing goes on
 LANE = 16.0  # height of the lane of the interval under the axis

@@ -11,10 +11,12 @@ from entremetry.publish.temperature_outline import smooth_outlines
 from entremetry.shapes import Floats
 from entremetry.timings.step_temperatures import Field
 
+ON_AXIS = 1e-6  # mm
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SectionMap:
-    """Places across and down [mm], which of them lie in the piece, and its outlines [mm].
+    """Places across and down [mm], which of them lie in the piece, its outlines and parts [mm].
 
     `nearest` tells for each place of the half section which known place lends its temperature.
     """
@@ -23,6 +25,7 @@ class SectionMap:
     down: Floats
     inside: NDArray[np.bool_]
     outlines: tuple[Floats, ...]
+    parts: tuple[Floats, ...]
     nearest: tuple[NDArray[np.intp], NDArray[np.intp]]
     upside_down: bool
 
@@ -49,10 +52,28 @@ def section_map(field: Field) -> SectionMap:
         across=places,
         down=down,
         inside=whole,
-        outlines=smooth_outlines(whole, places, down),
+        outlines=_edges(field, field.outline) or smooth_outlines(whole, places, down),
+        parts=tuple(edge for part in field.parts for edge in _edges(field, part)),
         nearest=(np.clip(rows - 1, 0, len(field.levels) - 1), columns),
         upside_down=upside_down,
     )
+
+
+def _edges(field: Field, half: Floats | None) -> tuple[Floats, ...]:
+    """Edges of the whole section [mm] from that of its half: one through the axis, or two."""
+    if half is None:
+        return ()
+    down = (
+        half[:, 1] if field.served_upside_down else field.levels[0] + field.levels[-1] - half[:, 1]
+    )
+    edge = np.column_stack([half[:, 0], down]) * 1e3
+    away = edge[:, 0] > ON_AXIS
+    if away.all():
+        return edge, edge * (-1.0, 1.0)
+    start = int(np.flatnonzero(away & ~np.roll(away, 1))[0])
+    turned = np.roll(edge, 1 - start, axis=0)
+    side = turned[: int(away.sum()) + 2]
+    return (np.concatenate([side, side[-2:0:-1] * (-1.0, 1.0)]),)
 
 
 def _prolonged(places: Floats, *, both: bool) -> Floats:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
+from itertools import pairwise
+from typing import TypeAlias
 
 import numpy as np
 
-from entremetry.publish.colour import hex_colour
+from entremetry.publish.colour import WHITE, hex_colour
 from entremetry.publish.drawing import INK, PAPER, PAPER_INK
 from entremetry.publish.markup import element, escaped, number, path_data
 from entremetry.publish.ruler import bar_length, centimetres
@@ -15,19 +18,22 @@ from entremetry.publish.temperature_curves import SANS
 from entremetry.publish.temperature_map import SectionMap, section_map
 from entremetry.publish.temperature_palette import band_colours, ink_on
 from entremetry.publish.temperature_scale import round_temperatures
-from entremetry.publish.temperature_wording import FREEZING_POINT, celsius, spoken
+from entremetry.publish.temperature_wording import FREEZING_POINT, celsius, roughly
 from entremetry.publish.typography import NO_BREAK
 from entremetry.shapes import Floats
 from entremetry.timings.step_temperatures import Field, StepTemperatures
 
 WIDTH = 320.0
 MARGIN = 12.0
-CAPTION = 26.0
+CAPTION = 30.0
 TALLEST = 250.0
-FOOT = 66.0
+FOOT = 68.0
 MOST_BANDS = 10
 SPOTS = (0.16, 0.5, 0.84)  # how far down temperatures are written on the piece
-FINEST = 0.5  # pieces of a line shorter than this on the drawing are left out
+FINEST = 0.12  # how far a point must lie off the way to be drawn
+
+
+Place: TypeAlias = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,14 +100,14 @@ def sight(field: Field) -> Sight:
 
 def _drawing(field: Field, seen: Sight, index: int, *, standalone: bool) -> str:
     values = seen.map.whole(field.temperatures[index])
-    caption = f"After {spoken(float(field.times[index]))}"
-    prefix = f"f{index}"
+    caption = _caption(field, index)
+    prefix = f"moment-{index}"
     return element(
         "svg",
-        element("title", escaped(f"{caption}: {extremes(field, index)}")),
+        element("title", escaped(moment_words(field, index))),
         *([element("rect", width=WIDTH, height=seen.height, fill=PAPER)] * standalone),
         element(
-            "text", escaped(caption), x=MARGIN, y=15.0, font_size=13.0, font_weight="700", fill=INK
+            "text", escaped(caption), x=MARGIN, y=17.0, font_size=15.0, font_weight="700", fill=INK
         ),
         _piece(seen, values, prefix),
         *_spots(seen, values),
@@ -111,16 +117,22 @@ def _drawing(field: Field, seen: Sight, index: int, *, standalone: bool) -> str:
         viewBox=f"0 0 {number(WIDTH)} {number(seen.height)}",
         role="img",
         font_family=SANS,
-        font_size=11.0,
+        font_size=12.5,
         color=PAPER_INK if standalone else None,
     )
 
 
-def extremes(field: Field, index: int) -> str:
-    """Coldest and warmest place of a moment, in words."""
+def moment_words(field: Field, index: int) -> str:
+    """Time of a moment, with the coldest and the warmest place of the piece."""
     values = field.temperatures[index]
     low, high = celsius(float(np.nanmin(values))), celsius(float(np.nanmax(values)))
-    return f"{low} everywhere" if low == high else f"from {low} to {high}"
+    range_ = f"{low} everywhere" if low == high else f"from {low} to {high}"
+    return f"{_caption(field, index)}: {range_}"
+
+
+def _caption(field: Field, index: int) -> str:
+    time = float(field.times[index])
+    return "At the start" if time == 0.0 else f"After {roughly(time)}"
 
 
 def _piece(seen: Sight, values: Floats, prefix: str) -> str:
@@ -134,7 +146,26 @@ def _piece(seen: Sight, values: Floats, prefix: str) -> str:
             bands.append(_band("".join(_path(seen, line) for line in lines), limit, colour))
     clip = element("clipPath", element("path", d=outline, clip_rule="evenodd"), id=f"{prefix}-in")
     rim = element("path", d=outline, fill="none", stroke=INK, stroke_width=1.4)
-    return element("defs", clip) + element("g", *bands, clip_path=f"url(#{prefix}-in)") + rim
+    inside = element("g", *bands, *_parts(seen), clip_path=f"url(#{prefix}-in)")
+    return element("defs", clip) + inside + rim
+
+
+def _parts(seen: Sight) -> list[str]:
+    """Edges of what lies in the piece: a dark line with light dashes, seen on any colour."""
+    data = "".join(_path(seen, edge) for edge in seen.map.parts)
+    if not data:
+        return []
+    return [
+        element("path", d=data, fill="none", stroke=hex_colour(WHITE), stroke_width=1.3),
+        element(
+            "path",
+            d=data,
+            fill="none",
+            stroke=PAPER_INK,
+            stroke_width=1.3,
+            stroke_dasharray="4 4",
+        ),
+    ]
 
 
 def _band(data: str, limit: float, colour: tuple[int, int, int]) -> str:
@@ -152,12 +183,22 @@ def _band(data: str, limit: float, colour: tuple[int, int, int]) -> str:
 
 
 def _path(seen: Sight, line: Floats) -> str:
-    """Closed path through the points of a line, close ones left out."""
-    kept = [line[0]]
-    for point in line[1:]:
-        if np.hypot(*(point - kept[-1])) * seen.scale > FINEST:
-            kept.append(point)
-    return path_data((round(seen.x(x), 1), round(seen.y(y), 1)) for x, y in kept)
+    """Closed path through the points of a line, those left out that lie on the way."""
+    places = [(seen.x(float(x)), seen.y(float(y))) for x, y in line]
+    kept = places[:1]
+    for here, following in pairwise(places[1:]):
+        if _off(kept[-1], here, following) > FINEST:
+            kept.append(here)
+    return path_data((round(x, 1), round(y, 1)) for x, y in [*kept, places[-1]])
+
+
+def _off(start: Place, middle: Place, end: Place) -> float:
+    """How far the middle lies off the straight way from start to end."""
+    across, down = end[0] - start[0], end[1] - start[1]
+    length = math.hypot(across, down)
+    if length == 0.0:
+        return math.dist(start, middle)
+    return abs(across * (middle[1] - start[1]) - down * (middle[0] - start[0])) / length
 
 
 def _spots(seen: Sight, values: Floats) -> list[str]:
@@ -195,7 +236,7 @@ def _written(seen: Sight, values: Floats, row: int, column: int) -> str:
         x=seen.x(0.0 if solid else float(seen.map.across[column])),
         y=seen.y(float(seen.map.down[row])) + 4.0,
         text_anchor="middle",
-        font_size=12.0,
+        font_size=13.5,
         font_weight="700",
         fill=hex_colour(ink_on(colours[band])),
         stroke=hex_colour(colours[band]),
@@ -220,7 +261,7 @@ def _key(seen: Sight) -> list[str]:
     """Bands of colour with the temperatures between them."""
     colours = band_colours(len(seen.limits) - 1)
     wide = (WIDTH - 2.0 * MARGIN - 16.0) / len(colours)
-    left, y = MARGIN + 8.0, seen.height - 34.0
+    left, y = MARGIN + 8.0, seen.height - 36.0
     swatches = [
         element(
             "rect",
@@ -239,7 +280,7 @@ def _key(seen: Sight) -> list[str]:
             "text",
             escaped(_short(limit, last=k == len(colours))),
             x=left + wide * k,
-            y=y + 26.0,
+            y=y + 27.0,
             text_anchor="middle",
             fill=INK,
         )

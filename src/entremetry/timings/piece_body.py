@@ -25,12 +25,15 @@ ENDS_COUNT = 3.0  # a box less than so many times as long as wide loses heat thr
 class PieceBody:
     """A body, the component in each of its regions, and the points worth watching [m].
 
-    `roughly` says what of the true shape is left out, or nothing.
+    `roughly` says what of the true shape is left out, or nothing. `outline` is the edge of the
+    half section, `parts` the edges of the regions in it [m].
     """
 
     body: Body
     components: Mapping[str, str]
     points: Mapping[str, tuple[float, float]]
+    outline: Floats
+    parts: tuple[Floats, ...] = ()
     roughly: str = ""
 
 
@@ -55,6 +58,8 @@ def piece_body(placed: Placed, materials: Mapping[str, Material]) -> PieceBody:
         body=body,
         components={"body": main.component} | {r.name: r.name.partition("/")[0] for r in regions},
         points=_points(placed),
+        outline=whole.points,
+        parts=tuple(region.points for region in regions),
         roughly=_roughly(placed.cavity),
     )
 

@@ -4,29 +4,20 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
 from entremetry.physics.conduction.history import History
 from entremetry.physics.conduction.run import Course, run
 from entremetry.physics.conduction.stage import Stage
-from entremetry.physics.conduction.variation import Variation
+from entremetry.physics.uncertainty import interval
 from entremetry.shapes import Floats
 from entremetry.timings.piece_body import PieceBody
 from entremetry.timings.step_temperatures import Field
 
 FRAMES = 13
 LONGEST = 4.0 * 86400.0  # s
-UNCERTAIN = (
-    ("the airflow and what it stands on", Variation(coefficient=0.7), Variation(coefficient=1.3)),
-    ("the air temperature", Variation(air=1.5), Variation(air=-1.5)),
-    ("the composition", Variation(heat=1.05), Variation(heat=0.95)),
-    ("the conductivity", Variation(conductivity=0.9), Variation(conductivity=1.1)),
-    ("how full it is", Variation(size=1.03), Variation(size=0.97)),
-)
-"""What is uncertain by how much: coefficients 30 %, air 1.5 K, heat 5 %, conductivity 10 %,
-lengths 3 %; our_own estimates, the first from coefficients recovered from cooling curves."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,38 +43,18 @@ def run_piece(
 
 
 def band(piece: PieceBody, start: Mapping[str, float], stage: Stage, best: History) -> Band:
-    """Interval of the time from each uncertain input in turn, added in quadrature.
-
-    Each input is set to both ends of its range; the logarithms of the times are combined, so
-    that a time is as likely to be so many times longer as so many times shorter.
-    """
+    """Interval of the time that a run took, from what is not known exactly."""
     if not best.reached:
         return Band(best=None, low=None, high=None, mostly="", reason=best.ends[-1].reason)
-    slower, faster, widest, mostly = 0.0, 0.0, 0.0, ""
-    endless = False
-    for name, *ends in UNCERTAIN:
-        times = [_time(piece, start, stage, variation) for variation in ends]
-        found = [math.log(time / best.end) for time in times if time]
-        endless = endless or None in times
-        slower += max([0.0, *found]) ** 2
-        faster += min([0.0, *found]) ** 2
-        spread = max(found, default=0.0) - min(found, default=0.0)
-        if None in times or spread > widest:
-            widest, mostly = (math.inf if None in times else spread), name
+    if stage.until is None or best.end <= 0.0:
+        return Band(best=best.end, low=best.end, high=best.end, mostly="")
+    found = interval(piece.body, start, (stage,), None, Course(longest=LONGEST))
     return Band(
         best=best.end,
-        low=best.end * math.exp(-math.sqrt(faster)),
-        high=None if endless else best.end * math.exp(math.sqrt(slower)),
-        mostly=mostly,
+        low=found.low,
+        high=found.high if math.isfinite(found.high) else None,
+        mostly=found.reason.removeprefix("mostly "),
     )
-
-
-def _time(
-    piece: PieceBody, start: Mapping[str, float], stage: Stage, variation: Variation
-) -> float | None:
-    course = Course(longest=LONGEST, variation=variation)
-    history = run(piece.body, start, (replace(stage),), {}, course)
-    return history.end if history.reached and history.end > 0.0 else None
 
 
 def field(piece: PieceBody, history: History, *, served_upside_down: bool) -> Field:
@@ -98,6 +69,8 @@ def field(piece: PieceBody, history: History, *, served_upside_down: bool) -> Fi
         times=np.array([s.time for s in history.snapshots]),
         temperatures=np.array(shots),
         served_upside_down=served_upside_down,
+        outline=piece.outline,
+        parts=piece.parts,
     )
 
 

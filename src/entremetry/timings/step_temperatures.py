@@ -30,6 +30,8 @@ class Field:
 
     `across` and `levels` are the middles of the cells [m], `temperatures` has the shape (times,
     levels, across) [K] and is NaN outside the piece; level 0 is the closed end of the mould.
+    `outline` is the true edge of that half as (across, level), `parts` the edges of what lies
+    inside it [m].
     """
 
     across: Floats
@@ -37,6 +39,18 @@ class Field:
     times: Floats
     temperatures: Floats
     served_upside_down: bool
+    outline: Floats | None = None
+    parts: tuple[Floats, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fact:
+    """One more number that the step is about: a film, a load, the temperature of a mix."""
+
+    name: str
+    value: float
+    unit: str
+    because: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,3 +79,4 @@ class StepTemperatures:
     field: Field | None
     balance_error: float
     written_time: float | None
+    facts: tuple[Fact, ...] = ()

@@ -22,12 +22,15 @@ from entremetry.web import (
     recipe_page,
     revision_page,
     sources_page,
+    temperatures_page,
 )
 from entremetry.web.assets import Static
 from entremetry.web.forms import posted
 from entremetry.web.protection import Protection
 from entremetry.web.refusals import HANDLERS
 from entremetry.web.secret import token
+from entremetry.web.temperature_warming import begin_warming
+from entremetry.web.temperature_work import TemperatureWork
 from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
@@ -52,6 +55,7 @@ def build_app(home: Path | None = None) -> Starlette:
     app.state.workbench = Workbench(
         library=open_library(folder), token=token(folder), place=str(folder)
     )
+    app.state.temperatures = TemperatureWork()
     return app
 
 
@@ -63,6 +67,10 @@ def routes() -> list[BaseRoute]:
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
         Route(f"{DESSERT}/page", recipe_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
+        Route(f"{DESSERT}/temperatures", temperatures_page.show_first),
+        Route(f"{DESSERT}/temperatures/{{step:path}}", temperatures_page.show_step),
+        Route(f"{DESSERT}/temperature-answers/{{step:path}}", temperatures_page.show_answer),
+        Route(f"{DESSERT}/temperature-curves/{{step:path}}", temperatures_page.show_curves),
         Route(EDIT, edit_page.show_edit, methods=["GET"]),
         Route(EDIT, posted(edit_page.save), methods=["POST"]),
         Route(f"{EDIT}/{{number:int}}", revision_page.show_dessert_revision),
@@ -88,6 +96,7 @@ def routes() -> list[BaseRoute]:
 
 @asynccontextmanager
 async def _lifespan(app: Starlette) -> AsyncIterator[None]:
+    begin_warming(app.state.temperatures)
     try:
         yield
     finally:

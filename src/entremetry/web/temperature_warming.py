@@ -1,0 +1,24 @@
+"""Make the heat solver ready while the first page is read."""
+
+from __future__ import annotations
+
+from entremetry.web.temperature_work import Question, Shown, TemperatureWork, shown
+
+FREEZING = "freeze-until"
+
+
+def begin_warming(work: TemperatureWork) -> None:
+    """Let the thread freeze a demo dessert, which compiles the solver; no page waits for it."""
+    work.warm_up(frozen_demo)
+
+
+def frozen_demo() -> Shown | None:
+    """A demo dessert in the freezer, or nothing if none is frozen."""
+    from entremetry.store.demo import demo_texts
+    from entremetry.usecases.temperatures import timed_steps_of_text
+
+    for name, text in demo_texts().items():
+        for step in timed_steps_of_text(text, file=name):
+            if step.kind == FREEZING:
+                return shown(Question(text=text, file=name, step=step.id, kitchen_text=None))
+    return None
