@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.method.cooking import CoolTo
-from entremetry.method.waiting import FreezeUntil, ThawUntil
+from entremetry.method.waiting import FreezeUntil, GlazeAt, ThawUntil
 from entremetry.timings.bowl_cooling import cooling_answer
+from entremetry.timings.freezer_load import freezer_load, load_facts
+from entremetry.timings.glazing import glazing_answer
 from entremetry.timings.piece_answer import piece_answer
 from entremetry.timings.piece_steps import freezing, freezing_insert, thawing
 from entremetry.timings.step_temperatures import StepTemperatures
@@ -32,6 +36,8 @@ def answer(
     timed = find_step(reckoning.dessert, step_id)
     if isinstance(timed.step, CoolTo):
         return cooling_answer(reckoning, timed, kitchen)
+    if isinstance(timed.step, GlazeAt):
+        return glazing_answer(reckoning, timed, kitchen)
     match timed.step:
         case FreezeUntil() as step if timed.component is not None:
             setting = freezing_insert(reckoning, timed.component, step, kitchen)
@@ -39,4 +45,9 @@ def answer(
             setting = freezing(reckoning, step, kitchen)
         case ThawUntil() as step:
             setting = thawing(reckoning, step, kitchen)
-    return piece_answer(reckoning, timed, setting, pictures=pictures)
+    found = piece_answer(reckoning, timed, setting, pictures=pictures)
+    if isinstance(timed.step, FreezeUntil) and found.time:
+        pieces = reckoning.cavities(reckoning.dessert.document.pieces)
+        load = freezer_load(setting, kitchen, pieces, found.time)
+        return replace(found, facts=tuple(load_facts(load, pieces)))
+    return found

@@ -1,0 +1,142 @@
+"""Glazing a frozen piece: film, grams that stay and run off, and the pour window."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from entremetry.dessert.dessert import Component
+from entremetry.dessert.needs import coated_area, total
+from entremetry.dessert.placement import CoatingPlacement
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.errors import OutsideRange, QuantityError
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.method.waiting import GlazeAt
+from entremetry.physics.glaze_film import Fluidity
+from entremetry.physics.glaze_pour import Dome, Glaze, Pour, pour, pour_window
+from entremetry.quantities import format_celsius, format_mass
+from entremetry.timings.component_food import component_material
+from entremetry.timings.place import place
+from entremetry.timings.step_temperatures import Fact, StepTemperatures
+from entremetry.timings.timed_step import TimedStep
+
+FREEZER_COLD = 255.15  # K
+SURPLUS = 3.0  # poured over a piece, in masses of what stays, where the author states none
+TRIED = 2.0  # K between the pour temperatures that are tried
+WARMEST = 318.15  # K
+USUAL_GLAZE = Fluidity(
+    warm=308.15,
+    warm_viscosity=1.0,
+    cold=301.15,
+    cold_viscosity=4.0,
+    sets_at=295.15,
+)
+"""Flow of a gelatine and glucose glaze: from_memory, no measured curve was found. It sets at
+22 °C, as gelatine of 200 Bloom at 1.5 % does."""
+SOURCES = ("lee_2016", "carslaw_jaeger_1959", "from_memory")
+
+
+def glazing_answer(
+    reckoning: Reckoning, timed: TimedStep, kitchen: KitchenDocument | None
+) -> StepTemperatures:
+    """What one pour at the step's temperature does, and which temperatures do it well.
+
+    Raises
+    ------
+    QuantityError
+        If the dessert has no coating, or the step no temperature at which a glaze can flow.
+    """
+    step = timed.step
+    placement = _coating(reckoning)
+    if placement is None or not isinstance(step, GlazeAt):
+        raise QuantityError("a dessert without a coating", "a glaze placed as a coating")
+    component = _component(reckoning, placement.component)
+    glaze, dome = _glaze(reckoning, component), _dome(reckoning, placement)
+    poured = placement.pour or SURPLUS * total(reckoning.needs, placement.component).mass
+    room = place("room", None, kitchen)
+    try:
+        done = pour(glaze, dome, step.temperature, poured, air=room.temperature)
+    except OutsideRange as error:
+        raise QuantityError(f"a pour at {format_celsius(step.temperature)}", str(error)) from error
+    tried = [295.15 + TRIED * n for n in range(1, 12) if 295.15 + TRIED * n <= WARMEST]
+    window, _ = pour_window(glaze, dome, poured, temperatures=tried)
+    return StepTemperatures(
+        step=timed.id,
+        name=timed.name,
+        kind=timed.kind,
+        sentence=timed.sentence,
+        target=step.temperature,
+        time=done.set_time,
+        low=None if done.set_time is None else 0.5 * done.set_time,
+        high=None if done.set_time is None else 2.0 * done.set_time,
+        reason="" if done.set_time is not None else "the film has not set within 5 minutes",
+        mostly="how thick this glaze is, which nobody has measured",
+        because="heat through film and piece, the film draining as it thickens",
+        sources=SOURCES,
+        assumptions=_assumptions(poured),
+        curves=(),
+        marks=(),
+        field=None,
+        balance_error=0.0,
+        written_time=timed.step.time,
+        facts=tuple(_facts(done, window)),
+    )
+
+
+def _coating(reckoning: Reckoning) -> CoatingPlacement | None:
+    placements = reckoning.dessert.document.placement
+    return next((p for p in placements if isinstance(p, CoatingPlacement)), None)
+
+
+def _component(reckoning: Reckoning, component_id: str) -> Component:
+    return next(c for c in reckoning.dessert.components if c.id == component_id)
+
+
+def _glaze(reckoning: Reckoning, component: Component) -> Glaze:
+    made = reckoning.makings[component.id]
+    return Glaze(
+        material=component_material(made, component.kind, component.name),
+        density=made.density.value,
+        fluidity=USUAL_GLAZE,
+    )
+
+
+def _dome(reckoning: Reckoning, placement: CoatingPlacement) -> Dome:
+    """The piece as the dome of the same glazed area."""
+    outer = max(reckoning.placed.filled, key=lambda part: part.volume)
+    component = _component(reckoning, outer.component)
+    in_portions = reckoning.dessert.document.portions is not None
+    area = coated_area(placement, reckoning.dessert.mould, in_portions=in_portions)
+    return Dome(
+        material=component_material(
+            reckoning.makings[component.id], component.kind, component.name
+        ),
+        temperature=FREEZER_COLD,
+        radius=math.sqrt(area / (2.0 * math.pi)),
+    )
+
+
+def _facts(done: Pour, window: tuple[float, float] | None) -> Iterator[Fact]:
+    yield Fact(name="film on top", value=done.pole * 1e3, unit="mm")
+    yield Fact(name="film at the edge", value=done.edge * 1e3, unit="mm")
+    yield Fact(name="stays on one piece", value=done.stays * 1e3, unit="g")
+    yield Fact(name="runs off one piece", value=done.runs_off * 1e3, unit="g")
+    yield Fact(
+        name="temperature where glaze and piece touch",
+        value=done.contact - 273.15,
+        unit="°C",
+        because="below about 20 °C the film sets where it lies, above it slides",
+    )
+    yield Fact(name="depth that melts", value=done.melt_depth * 1e3, unit="mm")
+    if window is not None:
+        yield Fact(name="pour from", value=window[0] - 273.15, unit="°C")
+        yield Fact(name="pour up to", value=window[1] - 273.15, unit="°C")
+
+
+def _assumptions(poured: float) -> tuple[str, ...]:
+    return (
+        f"The piece is at {format_celsius(FREEZER_COLD)} and taken as a dome of the same area; "
+        f"{format_mass(poured)} is poured over it.",
+        "The glaze is taken to flow like a usual gelatine and glucose glaze (1 Pa s at 35 °C, "
+        "4 Pa s at 28 °C, set at 22 °C, from memory): no measured curve was found.",
+    )
