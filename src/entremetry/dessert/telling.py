@@ -39,7 +39,7 @@ class Teller:
             [line.name for line in component.lines],
             component.steps,
             component=component.name,
-            names=self._line_names(component),
+            names=line_names(component, self.dessert),
             factor=self.required[component.id].factor,
             oven_fan=self.fan,
             soaking_water=dict(self.makings[component.id].soaking_water),
@@ -81,13 +81,14 @@ class Teller:
         ]
         return tuple(caution.text for caution in gathered(groups))
 
-    def _line_names(self, component: Component) -> dict[str, str]:
-        names = dict(self.dessert.names)
-        names |= _spoken(
-            {line.name: line.ingredient.name for line in component.lines if line.ingredient}
-        )
-        names |= {line.name: names[line.component] for line in component.lines if line.component}
-        return names
+
+def line_names(component: Component, dessert: Dessert) -> dict[str, str]:
+    """What lines and components are called in a sentence: the name without its strength."""
+    names = dict(dessert.names)
+    names |= _spoken(
+        {line.name: line.ingredient.name for line in component.lines if line.ingredient}
+    )
+    return names | {line.name: names[line.component] for line in component.lines if line.component}
 
 
 def _spoken(names: Mapping[str, str]) -> dict[str, str]:

@@ -6,15 +6,17 @@ from dataclasses import replace
 
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.kitchen_document import KitchenDocument
-from entremetry.method.cooking import CoolTo
+from entremetry.method.cooking import CoolTo, Fold, Heated
 from entremetry.method.waiting import FreezeUntil, GlazeAt, ThawUntil
+from entremetry.timings.boiling import boiling_answer
 from entremetry.timings.bowl_cooling import cooling_answer
 from entremetry.timings.freezer_load import freezer_load, load_facts
 from entremetry.timings.glazing import glazing_answer
+from entremetry.timings.mixing import mixing_answer
 from entremetry.timings.piece_answer import piece_answer
 from entremetry.timings.piece_steps import freezing, freezing_insert, thawing
 from entremetry.timings.step_temperatures import StepTemperatures
-from entremetry.timings.timed_step import find_step
+from entremetry.timings.timed_step import TimedStep, find_step
 
 
 def answer(
@@ -34,10 +36,26 @@ def answer(
         If the step's shape or quantity cannot be known from the document.
     """
     timed = find_step(reckoning.dessert, step_id)
-    if isinstance(timed.step, CoolTo):
-        return cooling_answer(reckoning, timed, kitchen)
-    if isinstance(timed.step, GlazeAt):
-        return glazing_answer(reckoning, timed, kitchen)
+    match timed.step:
+        case CoolTo():
+            return cooling_answer(reckoning, timed, kitchen)
+        case GlazeAt():
+            return glazing_answer(reckoning, timed, kitchen)
+        case Fold():
+            return mixing_answer(reckoning, timed, kitchen)
+        case Heated():
+            return boiling_answer(reckoning, timed)
+    return _piece(reckoning, timed, kitchen, pictures=pictures)
+
+
+def _piece(
+    reckoning: Reckoning,
+    timed: TimedStep,
+    kitchen: KitchenDocument | None,
+    *,
+    pictures: bool,
+) -> StepTemperatures:
+    """A piece or an insert that freezes or thaws, with what it does to the freezer."""
     match timed.step:
         case FreezeUntil() as step if timed.component is not None:
             setting = freezing_insert(reckoning, timed.component, step, kitchen)

@@ -10,11 +10,13 @@ import numpy as np
 from entremetry.dessert.dessert import Component
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import OutsideRange, QuantityError
+from entremetry.formula.density import liquid_density
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.method.cooking import CoolTo
 from entremetry.physics import specific_enthalpy
 from entremetry.physics.bowl import Bowl, Cooling, Liquid, Room, cool
 from entremetry.quantities import format_celsius, format_length, format_mass
+from entremetry.timings.bowl_content import bowl_content, mix_of
 from entremetry.timings.component_food import activity_of_water, component_food
 from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
@@ -97,8 +99,13 @@ def _scene(
             f"no temperature before '{timed.sentence}'",
             "an earlier step that says how hot it is, such as cook-to or melt",
         )
+    if start <= step.temperature:
+        raise QuantityError(
+            f"a start of {format_celsius(start)} before '{timed.sentence}'",
+            "a temperature to cool to that lies below what the bowl has",
+        )
     there = place(step.where, None, kitchen)
-    liquid, volume = _liquid(reckoning, component, start, step.temperature)
+    liquid, volume = _liquid(reckoning, component, timed.number - 1, start, step.temperature)
     width = (4.0 * volume / (math.pi * DEPTH)) ** (1.0 / 3.0)
     scene = _Scene(
         liquid=liquid,
@@ -117,27 +124,25 @@ def _scene(
 
 
 def _liquid(
-    reckoning: Reckoning, component: Component, start: float, end: float
+    reckoning: Reckoning, component: Component, index: int, start: float, end: float
 ) -> tuple[Liquid, float]:
-    """The batch of the document as a liquid, and its volume. [m3]"""
-    made = reckoning.makings[component.id]
-    pieces = reckoning.dessert.document.pieces
-    mass = made.mass_in * reckoning.requirements(pieces)[component.id].factor
-    parts = made.mix.constituents * (1.0 / made.mix.mass)
+    """What is in the bowl at the step, for the batch of the document, and its volume. [m3]"""
+    mix = mix_of(reckoning, component, bowl_content(component, index).all)
+    parts = mix.constituents * (1.0 / mix.mass)
     try:
         activity = activity_of_water(parts)
     except OutsideRange as error:
         raise QuantityError(f"{component.name}, too dry for a liquid", "a liquid") from error
-    food = component_food(made.mix, component.kind, made.density.value)
+    density = liquid_density(mix)
+    food = component_food(mix, component.kind, density)
     heats = specific_enthalpy(food, np.array([end, start]))
-    heat_capacity = float(heats[1] - heats[0]) / (start - end)
     liquid = Liquid(
-        mass=mass,
-        heat_capacity=heat_capacity,
+        mass=mix.mass,
+        heat_capacity=float(heats[1] - heats[0]) / (start - end),
         water_activity=activity,
-        solids=mass * (1.0 - parts.water - parts.alcohol),
+        solids=mix.mass * (1.0 - parts.water - parts.alcohol),
     )
-    return liquid, mass / made.density.value
+    return liquid, mix.mass / density
 
 
 def _cooled(scene: _Scene, **off: float) -> Cooling:

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from entremetry.dessert.dessert import Component, Dessert
+from entremetry.dessert.telling import line_names
 from entremetry.errors import UnknownName
+from entremetry.method.cooking import CoolTo, Fold, Heated, Simmer
 from entremetry.method.shaping import Bake
 from entremetry.method.step import AnyStep
+from entremetry.method.waiting import FreezeUntil, GlazeAt, ThawUntil
 from entremetry.method.wording import sentence
+from entremetry.timings.start import stated_temperature
 
 ASSEMBLY = "assembly"
-FREEZE, THAW, COOL, GLAZE = "freeze-until", "thaw-until", "cool-to", "glaze-at"
-TIMED = (FREEZE, THAW, COOL, GLAZE)
+FREEZE = "freeze-until"
+IN_ASSEMBLY = (FreezeUntil, ThawUntil, GlazeAt)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,22 +57,46 @@ def find_step(dessert: Dessert, step_id: str) -> TimedStep:
 
 
 def _component_steps(dessert: Dessert) -> Iterator[TimedStep]:
+    inserts = {p.component for p in dessert.document.placement if p.role == "insert"}
     for component in dessert.components:
         for number, step in enumerate(component.steps, start=1):
-            if step.step in TIMED and not _is_baked(component, step):
+            before = component.steps[: number - 1]
+            if _can_be_timed(step, before, is_insert=component.id in inserts):
                 yield _timed(dessert, component, component.id, component.name, number, step)
 
 
-def _is_baked(component: Component, step: AnyStep) -> bool:
-    """Whether a cool-to step is for a biscuit out of the oven, which no bowl holds."""
-    before = component.steps[: component.steps.index(step)]
-    return step.step == COOL and any(isinstance(other, Bake) for other in before)
+def _can_be_timed(step: AnyStep, before: Sequence[AnyStep], *, is_insert: bool) -> bool:
+    """Whether the document tells all that a computation needs.
+
+    A biscuit out of the oven cools in no bowl; a fold needs a base of known warmth; on the hob
+    only boiling away takes a time of its own; an insert's shape is known, a loose component's not.
+    """
+    if any(isinstance(other, Bake) for other in before):
+        return False
+    match step:
+        case FreezeUntil():
+            return is_insert
+        case CoolTo() | Fold():
+            return stated_temperature(before) is not None
+        case Heated():
+            return _boils_away(step)
+    return False
+
+
+def _boils_away(step: Heated) -> bool:
+    to_brix = step.to_brix if isinstance(step, Simmer) else None
+    return any(end is not None for end in (step.evaporates, step.to_mass, to_brix))
 
 
 def _assembly_steps(dessert: Dessert) -> Iterator[TimedStep]:
     for number, step in enumerate(dessert.document.assembly, start=1):
-        if step.step in TIMED:
+        if isinstance(step, IN_ASSEMBLY) and not _lacks_coating(dessert, step):
             yield _timed(dessert, None, ASSEMBLY, dessert.document.name, number, step)
+
+
+def _lacks_coating(dessert: Dessert, step: AnyStep) -> bool:
+    coated = any(p.role == "coating" for p in dessert.document.placement)
+    return isinstance(step, GlazeAt) and not coated
 
 
 def _timed(
@@ -86,5 +114,7 @@ def _timed(
         component=component,
         number=number,
         step=step,
-        sentence=sentence(step, names=dessert.names),
+        sentence=sentence(
+            step, names=line_names(component, dessert) if component else dessert.names
+        ),
     )

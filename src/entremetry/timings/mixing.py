@@ -1,0 +1,107 @@
+"""Where a mix lands when cold is folded into warm, and how warm the base must be."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+
+from entremetry.dessert.dessert import Component
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.errors import OutsideRange, QuantityError
+from entremetry.formula.density import liquid_density
+from entremetry.formula.mix import Mix
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.physics import specific_enthalpy
+from entremetry.physics.mixing_temperature import Part, mixing_temperature, temperature_needed
+from entremetry.quantities import format_celsius, format_mass
+from entremetry.timings.bowl_content import bowl_content, mix_of, tags_of
+from entremetry.timings.component_food import component_food
+from entremetry.timings.place import place
+from entremetry.timings.start import stated_temperature
+from entremetry.timings.step_temperatures import Fact, StepTemperatures
+from entremetry.timings.timed_step import TimedStep
+
+CREAM_AT = 279.15  # K, 6 °C: whipped cream out of a cold bowl, common_practice
+AIMED_AT = 298.15  # K, 25 °C: above the setting of gelatine, below the melting of the foam
+WHIPPED = "whippable"
+SOURCES = ("common_practice", "choi_okos_1986")
+
+
+def mixing_answer(
+    reckoning: Reckoning, timed: TimedStep, kitchen: KitchenDocument | None
+) -> StepTemperatures:
+    """Temperature of the mix, and what the base would need for 25 °C.
+
+    Raises
+    ------
+    QuantityError
+        If nothing enters at the step, or the method says nowhere how warm the base is.
+    """
+    component = timed.component
+    if component is None:
+        raise QuantityError("a fold in the assembly", "a fold in a component's method")
+    content = bowl_content(component, timed.number - 1)
+    warm = stated_temperature(component.steps[: timed.number - 1])
+    if not content.before or not content.entering or warm is None:
+        raise QuantityError(
+            f"no base of a stated temperature before '{timed.sentence}'",
+            "an earlier step that says how warm the base is, such as cool-to",
+        )
+    whipped = WHIPPED in tags_of(reckoning, component, content.entering)
+    cold = CREAM_AT if whipped else place("room", None, kitchen).temperature
+    base = _part(mix_of(reckoning, component, content.before), warm, component)
+    added = _part(mix_of(reckoning, component, content.entering), cold, component)
+    return StepTemperatures(
+        step=timed.id,
+        name=timed.name,
+        kind=timed.kind,
+        sentence=timed.sentence,
+        target=None,
+        time=None,
+        low=None,
+        high=None,
+        reason="a matter of a minute or two; what counts is where the temperature lands",
+        mostly="",
+        because="heat kept: what the base loses is what the rest gains, melting fat included",
+        sources=SOURCES,
+        assumptions=(
+            f"The base is at {format_celsius(warm)}, what is added at {format_celsius(cold)}; "
+            "the bowl takes no heat.",
+        ),
+        curves=(),
+        marks=(),
+        field=None,
+        balance_error=0.0,
+        written_time=timed.step.time,
+        facts=tuple(_facts(base, added)),
+    )
+
+
+def _part(mix: Mix, temperature: float, component: Component) -> Part:
+    food = component_food(mix, component.kind, liquid_density(mix))
+
+    def enthalpy(at: float) -> float:
+        return float(specific_enthalpy(food, np.asarray(at)))
+
+    return Part(mass=mix.mass, temperature=temperature, enthalpy=enthalpy)
+
+
+def _facts(base: Part, added: Part) -> Iterator[Fact]:
+    masses = f"{format_mass(base.mass)} of base and {format_mass(added.mass)} folded in"
+    yield Fact(
+        name="temperature of the mix",
+        value=mixing_temperature((base, added)) - 273.15,
+        unit="°C",
+        because=masses,
+    )
+    try:
+        needed = temperature_needed((added,), base, AIMED_AT)
+    except OutsideRange:
+        return
+    yield Fact(
+        name="base needed for a mix of 25 °C",
+        value=needed - 273.15,
+        unit="°C",
+        because="above the setting of gelatine (about 20 °C), below 30 °C where the foam melts",
+    )
