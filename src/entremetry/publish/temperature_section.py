@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
-from itertools import pairwise
-from typing import TypeAlias
 
 import numpy as np
 
@@ -17,6 +14,7 @@ from entremetry.publish.temperature_contour import closed_lines
 from entremetry.publish.temperature_curves import SANS
 from entremetry.publish.temperature_map import SectionMap, section_map
 from entremetry.publish.temperature_palette import band_colours, ink_on
+from entremetry.publish.temperature_path import simplified
 from entremetry.publish.temperature_scale import round_temperatures
 from entremetry.publish.temperature_wording import FREEZING_POINT, celsius, roughly
 from entremetry.publish.typography import NO_BREAK
@@ -30,19 +28,19 @@ TALLEST = 250.0
 FOOT = 68.0
 MOST_BANDS = 10
 SPOTS = (0.16, 0.5, 0.84)  # how far down temperatures are written on the piece
-FINEST = 0.12  # how far a point must lie off the way to be drawn
-
-
-Place: TypeAlias = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Sight:
-    """What all moments of one section share: its map, the bands of colour, and the scale."""
+    """What all moments of one section share: its map, the bands of colour, and the scale.
+
+    `top` is the upper end of the piece [mm].
+    """
 
     map: SectionMap
     limits: tuple[float, ...]
     scale: float
+    top: float
     height: float
 
     def x(self, place: float) -> float:
@@ -52,11 +50,6 @@ class Sight:
     def y(self, place: float) -> float:
         """Height on the drawing of a place down [mm]."""
         return CAPTION + (place - self.top) * self.scale
-
-    @property
-    def top(self) -> float:
-        """Upper end of the piece [mm]."""
-        return min(float(outline[:, 1].min()) for outline in self.map.outlines)
 
 
 def section_frames(result: StepTemperatures) -> tuple[str, ...]:
@@ -94,6 +87,7 @@ def sight(field: Field) -> Sight:
         map=mapped,
         limits=round_temperatures(low, top, most=MOST_BANDS),
         scale=scale,
+        top=float(points[:, 1].min()),
         height=CAPTION + float(high) * scale + FOOT,
     )
 
@@ -183,22 +177,11 @@ def _band(data: str, limit: float, colour: tuple[int, int, int]) -> str:
 
 
 def _path(seen: Sight, line: Floats) -> str:
-    """Closed path through the points of a line, those left out that lie on the way."""
-    places = [(seen.x(float(x)), seen.y(float(y))) for x, y in line]
-    kept = places[:1]
-    for here, following in pairwise(places[1:]):
-        if _off(kept[-1], here, following) > FINEST:
-            kept.append(here)
-    return path_data((round(x, 1), round(y, 1)) for x, y in [*kept, places[-1]])
-
-
-def _off(start: Place, middle: Place, end: Place) -> float:
-    """How far the middle lies off the straight way from start to end."""
-    across, down = end[0] - start[0], end[1] - start[1]
-    length = math.hypot(across, down)
-    if length == 0.0:
-        return math.dist(start, middle)
-    return abs(across * (middle[1] - start[1]) - down * (middle[0] - start[0])) / length
+    """Closed path along a line given in mm."""
+    moved = np.column_stack(
+        [WIDTH / 2.0 + line[:, 0] * seen.scale, CAPTION + (line[:, 1] - seen.top) * seen.scale]
+    )
+    return path_data((round(float(x), 1), round(float(y), 1)) for x, y in simplified(moved))
 
 
 def _spots(seen: Sight, values: Floats) -> list[str]:

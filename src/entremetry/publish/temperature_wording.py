@@ -39,7 +39,7 @@ def spoken(time: float) -> str:
 
 def headline(result: StepTemperatures) -> str:
     """The time in a few words, or that there is none."""
-    return NEVER if result.time is None else f"About {roughly(result.time)}"
+    return NEVER if result.time is None else f"About {roughly(result.time).replace(' ', NO_BREAK)}"
 
 
 def interval(result: StepTemperatures) -> str:

@@ -229,7 +229,7 @@ def written_words(written: float | None, low: float | None, high: float | None) 
         return f"{words}: less than the shortest time we find."
     if high is not None and written > high:
         return f"{words}: more than the longest time we find."
-    return f"{words}, which lies within." if high is not None else f"{words}."
+    return f"{words}, which is within that range." if high is not None else f"{words}."
 
 
 def _middle(frames: tuple[Frame, ...]) -> int:
