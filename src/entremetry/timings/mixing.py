@@ -12,6 +12,8 @@ from entremetry.errors import OutsideRange, QuantityError
 from entremetry.formula.density import liquid_density
 from entremetry.formula.mix import Mix
 from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.method.cooking import Fold
+from entremetry.method.shaping import Bake
 from entremetry.physics import specific_enthalpy
 from entremetry.physics.mixing_temperature import Part, mixing_temperature, temperature_needed
 from entremetry.quantities import format_celsius, format_mass
@@ -41,17 +43,13 @@ def mixing_answer(
     component = timed.component
     if component is None:
         raise QuantityError("a fold in the assembly", "a fold in a component's method")
-    content = bowl_content(component, timed.number - 1)
-    warm = stated_temperature(component.steps[: timed.number - 1])
-    if not content.before or not content.entering or warm is None:
+    sides = _sides(reckoning, component, timed.number - 1, kitchen)
+    if sides is None:
         raise QuantityError(
             f"no base of a stated temperature before '{timed.sentence}'",
             "an earlier step that says how warm the base is, such as cool-to",
         )
-    whipped = WHIPPED in tags_of(reckoning, component, content.entering)
-    cold = CREAM_AT if whipped else place("room", None, kitchen).temperature
-    base = _part(mix_of(reckoning, component, content.before), warm, component)
-    added = _part(mix_of(reckoning, component, content.entering), cold, component)
+    base, added = sides
     return StepTemperatures(
         step=timed.id,
         name=timed.name,
@@ -66,7 +64,8 @@ def mixing_answer(
         because="heat kept: what the base loses is what the rest gains, melting fat included",
         sources=SOURCES,
         assumptions=(
-            f"The base is at {format_celsius(warm)}, what is added at {format_celsius(cold)}; "
+            f"The base is at {format_celsius(base.temperature)}, what is added at "
+            f"{format_celsius(added.temperature)}; "
             "the bowl takes no heat.",
         ),
         curves=(),
@@ -75,6 +74,36 @@ def mixing_answer(
         balance_error=0.0,
         written_time=timed.step.time,
         facts=tuple(_facts(base, added)),
+    )
+
+
+def folded_temperature(
+    reckoning: Reckoning, component: Component, kitchen: KitchenDocument | None
+) -> float | None:
+    """Temperature of a component after its last fold [K]; None if none, or not told."""
+    folds = [n for n, step in enumerate(component.steps) if isinstance(step, Fold)]
+    if not folds:
+        return None
+    later = component.steps[folds[-1] + 1 :]
+    if stated_temperature(later) is not None or any(isinstance(s, Bake) for s in later):
+        return None
+    sides = _sides(reckoning, component, folds[-1], kitchen)
+    return None if sides is None else mixing_temperature(sides)
+
+
+def _sides(
+    reckoning: Reckoning, component: Component, index: int, kitchen: KitchenDocument | None
+) -> tuple[Part, Part] | None:
+    """Base in the bowl and what is folded in; None if the method does not tell."""
+    content = bowl_content(component, index)
+    warm = stated_temperature(component.steps[:index])
+    if not content.before or not content.entering or warm is None:
+        return None
+    whipped = WHIPPED in tags_of(reckoning, component, content.entering)
+    cold = CREAM_AT if whipped else place("room", None, kitchen).temperature
+    return (
+        _part(mix_of(reckoning, component, content.before), warm, component),
+        _part(mix_of(reckoning, component, content.entering), cold, component),
     )
 
 

@@ -19,6 +19,7 @@ from entremetry.physics.material import Material
 from entremetry.shapes import Solid
 from entremetry.timings.component_food import component_material
 from entremetry.timings.cut_portion import cut_portion
+from entremetry.timings.mixing import folded_temperature
 from entremetry.timings.mould_wall import mould_wall
 from entremetry.timings.piece_body import (
     CLOSED_END,
@@ -179,9 +180,19 @@ def _starts(
     said: dict[str, str] = {}
     for region, component_id in piece.components.items():
         component = by_id[component_id]
-        start[region], how = ready_temperature(component.steps, _room(kitchen))
+        start[region], how = _ready(reckoning, component, kitchen)
         said[component.name] = f"{component.name} at {start[region] - 273.15:.0f} °C, {how}"
     return start, (f"At the start: {'; '.join(said.values())}.",)
+
+
+def _ready(
+    reckoning: Reckoning, component: Component, kitchen: KitchenDocument | None
+) -> tuple[float, str]:
+    """Temperature at which a component goes into the mould [K], and how that is known."""
+    folded = folded_temperature(reckoning, component, kitchen)
+    if folded is not None:
+        return folded, "as the fold leaves it"
+    return ready_temperature(component.steps, _room(kitchen))
 
 
 def _room(kitchen: KitchenDocument | None) -> float:
