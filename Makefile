@@ -64,12 +64,14 @@ $(UV_READY): tools/setup/uv.sh
 
 $(READY_RUN): pyproject.toml uv.lock $(UV_READY)
 	@$(VENV)
-	@$(UV) sync --frozen --no-dev --inexact
+	@$(UV) sync --frozen --no-dev --inexact --compile-bytecode
+	@$(BIN)/python -m compileall -q src
 	@echo "$(CURDIR)" > .venv/.place
 	@touch $@
 
 $(READY_TEST): pyproject.toml uv.lock $(UV_READY)
 	@$(VENV)
-	@$(UV) sync --frozen
+	@$(UV) sync --frozen --compile-bytecode
+	@$(BIN)/python -m compileall -q src
 	@echo "$(CURDIR)" > .venv/.place
 	@touch $(READY_RUN) $@
