@@ -155,21 +155,25 @@ def _sheet(
 ) -> BatchSheet:
     if have is not None and pieces is not None:
         raise QuantityError("a number of pieces and what there is", "one of the two")
-    reckoning = reckoned(text, file, around, mould)
-    document = reckoning.dessert.document
+    document, tree = read_dessert(text, file=file)
+    reckoning = _reckoned(document, tree, file, around, mould)
     if have is not None:
         pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
-    return batch_sheet(
-        reckoning,
-        pieces=_allowed(document.pieces if pieces is None else pieces),
-        measures=around.measures(document),
-        fan=around.fan,
-    )
+    number = _allowed(document.pieces if pieces is None else pieces)
+    with located(document, tree, file=file):
+        return batch_sheet(
+            reckoning, pieces=number, measures=around.measures(document), fan=around.fan
+        )
 
 
 def reckoned(text: str, file: str, around: Surroundings, mould: str | None = None) -> Reckoning:
     """A document read, looked up, made and placed."""
-    document, tree = read_dessert(text, file=file)
+    return _reckoned(*read_dessert(text, file=file), file, around, mould)
+
+
+def _reckoned(
+    document: DessertDocument, tree: Tree, file: str, around: Surroundings, mould: str | None
+) -> Reckoning:
     dessert = resolve(
         document,
         tree,

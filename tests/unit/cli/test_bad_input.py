@@ -120,6 +120,13 @@ def test_the_document_itself_is_in_order(tmp_path: Path) -> None:
             "Which cream?; accepted: the answer written into this line",
         ),
         ("placement:", "portions: {length: 90 cm, width: 9 cm}\nplacement:", 19, "not one portion"),
+        (
+            FILLING,
+            "  - {component: mousse, as: base, cut_out: {kind: disc, diameter: 5 cm},"
+            " thickness: 5 mm, sits: under, sheet: {length: 4 cm, width: 3 cm}}\n",
+            20,
+            "not one Plum mousse fits on its sheet of 40 mm × 30 mm: 20.0 mm are missing",
+        ),
         ("plum: 240 g", "plum: [", 15, "no YAML"),
     ],
 )
