@@ -50,8 +50,12 @@ class Material:
 
     def require(self, temperature: Numbers) -> None:
         """Raise OutsideRange unless the table covers the temperature."""
-        t = np.asarray(temperature, dtype=float)
-        if not np.all((t >= self.lowest - 1e-9) & (t <= self.highest + 1e-9)):
+        low, high = self.lowest - 1e-9, self.highest + 1e-9
+        if isinstance(temperature, float):
+            covered = low <= temperature <= high
+        else:
+            covered = bool(np.all((temperature >= low) & (temperature <= high)))
+        if not covered:
             raise OutsideRange(
                 f"temperature {temperature} K is outside {self.lowest:g} to {self.highest:g} K, "
                 f"where {self.name} is tabled"

@@ -60,6 +60,7 @@ class Patches(NamedTuple):
     outer: Floats  # from the middle of the wall to its outside, per inner area [m2 K/W]
     heat: Floats  # heat capacity of the wall per inner area [J/(m2 K)]; 0 without a wall
     spread: Floats  # outer area / inner area
+    axes: tuple[bool, bool, bool]  # along which the surface gives heat
 
 
 class Fields(NamedTuple):
@@ -76,7 +77,6 @@ class Fields(NamedTuple):
     old_balance: Floats  # W
     residual: Floats
     change: Floats
-    upper: Floats
     inverse: Floats
     diagonal: Floats  # W/K
     beside: Floats  # off the diagonal [W/K]

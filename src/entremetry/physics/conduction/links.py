@@ -32,11 +32,11 @@ def connect_axis(
     r, r_next = fields.resistivity[first:last], fields.resistivity[ahead:beyond]
     shape, kirchhoff, result = link[first:last], same[first:last], conductance[first:last]
     for c in range(t.size):
-        result[c] = shape[c] * 2.0 / (r[c] + r_next[c])
-    for c in range(t.size):
         span = t_next[c] - t[c]
-        mean = shape[c] * (f_next[c] - f[c]) / span
-        result[c] = mean if kirchhoff[c] and abs(span) > 1e-3 else result[c]
+        mean = kirchhoff[c] and abs(span) > 1e-3
+        upper = f_next[c] - f[c] if mean else 2.0
+        lower = span if mean else r[c] + r_next[c]
+        result[c] = shape[c] * upper / lower
 
 
 @compiled

@@ -14,13 +14,17 @@ from entremetry.physics.conduction.surface import prepare, settle
 # What `march` answers
 TIME_UP, REACHED, FULL, STUCK = range(4)
 # Places in the array of the clock
-NOW, STEP, EARLIER_STEP, TAKEN, WAIT, HEAT, TRIED = range(7)
-CLOCK = 7
+NOW, STEP, EARLIER_STEP, TAKEN, WAIT, HEAT, TRIED, CALM = range(8)
+CLOCK = 8
 # Places in a row of the record, before the probes
 TIME, WARMEST, COLDEST, MEAN, GAINED = range(5)
 EASY = 4  # first steps of a stage, fully implicit
 SHORTEST = 1e-4  # s
 GROWTH = 1.6
+BACK = 0.1  # K against its course: then some steps are taken fully implicit
+LEAP = 2.0  # K that the target's own value should move in a step
+NEAR = 2e-3  # K: close enough to a target
+LANDINGS = 5  # shortened steps in a row that try to meet it
 
 
 class Probes(NamedTuple):
@@ -59,7 +63,7 @@ def march(
     The first row is the state at the beginning.
     """
     mismatch = min(0.1, 10.0 * goal.accuracy)
-    landing = False
+    tries = 0
     observe(cells, fields, probes, record[0])
     record[0, TIME] = clock[NOW]
     record[0, GAINED] = clock[HEAT]
@@ -70,42 +74,66 @@ def march(
         rest = goal.end - clock[NOW]
         wanted = min(clock[STEP], goal.longest_step)
         step = min(wanted, rest)
-        if not landing and 0.0 < rest - step < 0.3 * step:
+        if tries == 0 and 0.0 < rest - step < 0.3 * step:
             step = 0.5 * rest
-        theta = 1.0 if clock[TAKEN] < EASY else 0.5
+        theta = 1.0 if clock[TAKEN] < EASY or clock[CALM] > 0.0 else 0.5
         prepare(cells, patches, boundaries, fields, surface, step)
         clock[TRIED] += 1.0
         if advance(cells, tables, patches, fields, surface, step, theta, mismatch) == 0:
             take_back(cells, fields, tables)
             clock[STEP] = 0.4 * step
             clock[WAIT] = 8.0
-            landing = False
+            tries = 0
             if clock[STEP] < SHORTEST:
                 return STUCK, rows
             continue
         observe(cells, fields, probes, record[rows])
         record[rows, TIME] = clock[NOW] + step
+        leap = 0.0
+        if goal.column > 0:
+            leap = abs(record[rows, goal.column] - record[rows - 1, goal.column])
+            if tries == 0 and step > 1.0 and theta < 1.0 and astray(record, rows, goal):
+                take_back(cells, fields, tables)
+                clock[STEP] = 0.5 * step
+                clock[CALM] = EASY
+                continue
+        if leap > 2.0 * LEAP and tries == 0 and step > 1.0:
+            take_back(cells, fields, tables)
+            clock[STEP] = step * max(LEAP / leap, 0.2)
+            continue
         reached = goal.column > 0 and passed(record[rows, goal.column], goal)
-        if reached and not landing:
+        near = goal.column > 0 and abs(record[rows, goal.column] - goal.level) < NEAR
+        if reached and not near and tries < LANDINGS:
             part = crossing(record, rows, goal, clock[NOW], step)
             if part < 0.999:
                 take_back(cells, fields, tables)
                 clock[STEP] = max(part * step, SHORTEST)
-                landing = True
+                tries += 1
                 continue
         clock[HEAT] += settle(patches, surface, step)
         clock[NOW] += step
         record[rows, GAINED] = clock[HEAT]
         rows += 1
-        if reached or landing:
+        if reached or (tries > 0 and near):
             return REACHED, rows
+        tries = 0
         choose_step(cells, fields, goal, clock, step)
-        if step < wanted:
+        if step < wanted and step == rest:
             clock[STEP] = max(clock[STEP], wanted)
+        if leap > 0.0:
+            clock[STEP] = min(clock[STEP], step * max(LEAP / leap, 0.2))
         fields.earlier_temperature[:] = fields.old_temperature
         clock[EARLIER_STEP] = step
         clock[TAKEN] += 1.0
+        clock[CALM] = max(clock[CALM] - 1.0, 0.0)
     return TIME_UP, rows
+
+
+@compiled
+def astray(record: Floats, row: int, goal: Goal) -> bool:
+    """Tell whether the target's curve turns back: the trapezium rule rings where ice ends."""
+    move = record[row, goal.column] - record[row - 1, goal.column]
+    return bool((move if goal.falling else -move) > BACK)
 
 
 @compiled

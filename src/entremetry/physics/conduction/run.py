@@ -32,9 +32,9 @@ class Course:
     temperatures of all cells are kept [s]; `variation` is what is off in this run.
     """
 
-    accuracy: float = 0.01
+    accuracy: float = 0.03
     longest: float = FORTNIGHT
-    longest_step: float = 1200.0
+    longest_step: float = 300.0
     keep: Sequence[float] = ()
     variation: Variation = field(default_factory=Variation)
 
@@ -108,7 +108,7 @@ def _check(
         if around.insulated:
             continue
         for material in body.materials:
-            material.require(around.temperature + variation.air)
+            material.require(float(around.temperature + variation.air))
 
 
 class _Clerk:

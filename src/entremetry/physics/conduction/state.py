@@ -126,7 +126,7 @@ def new_state(
     patches = varied_patches(_bare(body), variation)
     fields = _fields(body, cells, start, variation)
     look_up(cells, body.tables, fields)
-    surface = Surface(*(np.zeros(patches.cell.size) for _ in Surface._fields))
+    surface = Surface(*np.zeros((len(Surface._fields), patches.cell.size)))
     surface.outside_temperature[:] = fields.temperature[patches.cell]
     surface.wall_temperature[:] = fields.temperature[patches.cell]
     clock = np.zeros(kernel.CLOCK)
@@ -150,13 +150,20 @@ def _bare(body: Body) -> Patches:
         outer=nought.copy(),
         heat=nought.copy(),
         spread=nought + 1.0,
+        axes=_axes(squares),
     )
+
+
+def _axes(squares: Floats) -> tuple[bool, bool, bool]:
+    """Along which axes any part of the surface faces."""
+    faced = squares.sum(axis=0) > 0.0
+    return (bool(faced[0]), bool(faced[1]), bool(faced[2]))
 
 
 def _fields(body: Body, cells: Cells, start: Mapping[str, float], variation: Variation) -> Fields:
     """Working arrays, the enthalpy filled from the starting temperatures of the regions."""
     size = cells.volume.size
-    fields = Fields(*(np.zeros(size) for _ in Fields._fields))
+    fields = Fields(*np.zeros((len(Fields._fields), size)))
     for name in start:
         body.region_number(name)
     scale = variation.heat * variation.size**3

@@ -90,12 +90,12 @@ def solve_axes(
     first, plane = cells.pad, n1 * n2
     f = fields
     fresh = True
-    if n2 > 1 or patches.share2.sum() > 0.0:
+    if n2 > 1 or patches.axes[2]:
         set_matrix(cells, fields, f.conductance2, f.surface2, 1, rate, theta)
         sweep_along(n2, n0 * n1, first, fields)
         correct(patches, surface, patches.share2, f.change, theta)
         fresh = False
-    if n1 > 1 or patches.share1.sum() > 0.0:
+    if n1 > 1 or patches.axes[1]:
         if not fresh:
             carry_over(cells, fields, rate)
         set_matrix(cells, fields, f.conductance1, f.surface1, n2, rate, theta)
@@ -103,7 +103,7 @@ def solve_axes(
             sweep_across(n1, n2, first + i * plane, fields)
         correct(patches, surface, patches.share1, f.change, theta)
         fresh = False
-    if n0 > 1 or patches.share0.sum() > 0.0:
+    if n0 > 1 or patches.axes[0]:
         if not fresh:
             carry_over(cells, fields, rate)
         set_matrix(cells, fields, f.conductance0, f.surface0, plane, rate, theta)

@@ -43,54 +43,49 @@ def sweep_across(n: int, stride: int, begin: int, fields: Fields) -> None:
     """Solve `stride` lines side by side; each has `n` cells, `stride` apart."""
     f, b, e = fields, begin, begin + stride
     beside, diagonal, d = f.beside[b:e], f.diagonal[b:e], f.residual[b:e]
-    x, u, inverse = f.change[b:e], f.upper[b:e], f.inverse[b:e]
+    x, inverse = f.change[b:e], f.inverse[b:e]
     for c in range(x.size):
         inverse[c] = 1.0 / diagonal[c]
     for c in range(x.size):
-        u[c] = beside[c] * inverse[c]
-    for c in range(x.size):
         x[c] = d[c] * inverse[c]
     for _ in range(1, n):
-        beside_before, x_before, u_before = beside, x, u
+        up, x_before, inverse_before = beside, x, inverse
         b, e = b + stride, e + stride
         beside, diagonal, d = f.beside[b:e], f.diagonal[b:e], f.residual[b:e]
-        x, u, inverse = f.change[b:e], f.upper[b:e], f.inverse[b:e]
+        x, inverse = f.change[b:e], f.inverse[b:e]
         for c in range(x.size):
-            inverse[c] = 1.0 / (diagonal[c] - beside_before[c] * u_before[c])
+            inverse[c] = 1.0 / (diagonal[c] - up[c] * up[c] * inverse_before[c])
         for c in range(x.size):
-            u[c] = beside[c] * inverse[c]
-        for c in range(x.size):
-            x[c] = (d[c] + beside_before[c] * x_before[c]) * inverse[c]
+            x[c] = (d[c] + up[c] * x_before[c]) * inverse[c]
     for _ in range(1, n):
         x_after = x
         b, e = b - stride, e - stride
-        x, u = f.change[b:e], f.upper[b:e]
+        x, beside, inverse = f.change[b:e], f.beside[b:e], f.inverse[b:e]
         for c in range(x.size):
-            x[c] += u[c] * x_after[c]
+            x[c] += beside[c] * inverse[c] * x_after[c]
 
 
 @compiled
 def sweep_along(n: int, lines: int, start: int, fields: Fields) -> None:
     """Solve `lines` lines of `n` contiguous cells, several interleaved to hide the divisions."""
     beside, diagonal, d = fields.beside, fields.diagonal, fields.residual
-    x, u = fields.change, fields.upper
+    x, inverse = fields.change, fields.inverse
     for block in range(0, lines, BLOCK):
         count = min(BLOCK, lines - block)
         begin = start + block * n
         for line in range(count):
             c = np.uintp(begin + line * n)
-            inverse = 1.0 / diagonal[c]
-            u[c] = beside[c] * inverse
-            x[c] = d[c] * inverse
+            inverse[c] = 1.0 / diagonal[c]
+            x[c] = d[c] * inverse[c]
         for i in range(1, n):
             for line in range(count):
                 c = np.uintp(begin + line * n + i)
                 before = np.uintp(begin + line * n + i - 1)
                 up = beside[before]
-                inverse = 1.0 / (diagonal[c] - up * u[before])
-                u[c] = beside[c] * inverse
-                x[c] = (d[c] + up * x[before]) * inverse
+                over = 1.0 / (diagonal[c] - up * up * inverse[before])
+                inverse[c] = over
+                x[c] = (d[c] + up * x[before]) * over
         for i in range(n - 2, -1, -1):
             for line in range(count):
                 c = np.uintp(begin + line * n + i)
-                x[c] += u[c] * x[np.uintp(begin + line * n + i + 1)]
+                x[c] += beside[c] * inverse[c] * x[np.uintp(begin + line * n + i + 1)]
