@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient
-from entremetry.quantities import UNITS, Household, Kind, MeasureWeight, household
+from entremetry.quantities import UNITS, Household, Kind, MeasureWeight, Method, household
 
+PARTS_OF_EGGS = {"egg-white": ("white", "whites"), "egg-yolk": ("yolk", "yolks")}
 NO_SPOONS = frozenset({"weigh-only", "gelling"})
 
 
@@ -24,6 +25,10 @@ def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Hous
         weigh_only=bool(NO_SPOONS & ingredient.tags),
         density=ingredient.density,
     )
+    if amount.method is Method.COUNTED and ingredient.id in PARTS_OF_EGGS:
+        one, many = PARTS_OF_EGGS[ingredient.id]
+        part = one if amount.text.startswith("1 ") else many
+        return replace(amount, text=f"{part} of {amount.text}")
     if not state or amount.text.startswith("weigh"):
         return amount
     return replace(amount, text=f"{amount.text}, {state}")

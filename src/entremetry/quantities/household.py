@@ -108,7 +108,10 @@ def _number_of_things(number: float, measure: str) -> float:
 
 
 def _plural(measure: str, number: float) -> str:
-    """Write the name of a counted thing for a number of them."""
+    """Write the name of a counted thing for a number of them; what stands in brackets stays."""
+    thing, bracket, rest = measure.partition(" (")
+    if bracket:
+        return f"{_plural(thing, number)}{bracket}{rest}"
     if number <= 1 or not measure[-1].isalpha() or measure.endswith("s"):
         return measure
     if measure.endswith("leaf"):

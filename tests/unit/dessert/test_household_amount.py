@@ -8,6 +8,7 @@ import pytest
 
 from entremetry.dessert.household_amount import household_amount
 from entremetry.larder.ingredient import HouseholdWeight
+from entremetry.store.larder_file import open_larder
 from small_larder import SMALL_LARDER
 
 FLOUR = SMALL_LARDER.find("plain-flour")
@@ -40,3 +41,15 @@ def test_the_error_is_the_distance_of_what_the_hand_measures(grams: float) -> No
     amount = household_amount(grams / 1000.0, FLOUR, "us")
     assert amount.text
     assert amount.relative_error is None or abs(amount.relative_error) < 0.5
+
+
+def test_yolks_and_whites_are_counted_as_parts_of_eggs() -> None:
+    white, yolk = open_larder().find("egg-white"), open_larder().find("egg-yolk")
+    assert household_amount(0.099, white, "us").text == "whites of 3 large eggs (US)"
+    assert household_amount(0.017, yolk, "us").text == "yolk of 1 large egg (US)"
+
+
+def test_gelatine_sheets_are_counted_or_weighed_and_never_poured() -> None:
+    sheet = open_larder().find("gelatine-sheet-gold")
+    assert household_amount(0.0046, sheet, "us").text.startswith("weigh")
+    assert household_amount(0.004, sheet, "us").text.startswith("2 sheets")
