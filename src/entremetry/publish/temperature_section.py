@@ -198,7 +198,7 @@ def places(mapped: SectionMap) -> list[tuple[int, int]]:
     rows = np.flatnonzero(mapped.inside.any(axis=1))
     chosen = []
     for share in SPOTS:
-        row = int(rows[0] + share * (rows[-1] - rows[0]))
+        row = round(rows[0] + share * (rows[-1] - rows[0]))
         columns = np.flatnonzero(mapped.inside[row] & (mapped.across > 0.0))
         solid = mapped.across[columns[0]] < mapped.across[-1] / 10.0
         middle = columns[0] if solid else columns[len(columns) // 2]
