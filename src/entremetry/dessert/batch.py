@@ -63,7 +63,7 @@ def batch_sheet(
         assembly=teller.assembly(),
         walls=_walls(reckoning),
         cut_outs=_cut_outs(reckoning, pieces),
-        shopping=shopping(amounts),
+        shopping=shopping(amounts, measures),
         section=drawn_section(dessert, reckoning.placed, _kinds(dessert), reckoning.needs),
         piece_mass=_piece_mass(reckoning),
         time=max((c.time for c in components), default=0.0) + teller.assembly_time(),

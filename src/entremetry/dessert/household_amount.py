@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from entremetry.dessert.region import is_elsewhere
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient
 from entremetry.quantities import UNITS, Household, Kind, MeasureWeight, Method, household
 
@@ -17,7 +18,8 @@ def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Hous
     Plain cups and spoons come first; if the ingredient is only known in some state (sliced,
     whipped), that state is said.
     """
-    plain, state = _one_state(ingredient.household)
+    here = tuple(w for w in ingredient.household if not is_elsewhere(w.measure, measures))
+    plain, state = _one_state(here)
     amount = household(
         mass,
         weights=[_weight(weight) for weight in plain],

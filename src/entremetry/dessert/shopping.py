@@ -6,13 +6,14 @@ import math
 from collections.abc import Iterable
 
 from entremetry.dessert.batch_sheet import Purchase
+from entremetry.dessert.region import is_elsewhere
 from entremetry.larder.ingredient import Ingredient, Pack
 from entremetry.quantities import format_mass
 
 FROM_THE_TAP = frozenset({"water"})
 
 
-def shopping(weighed: Iterable[tuple[Ingredient, float]]) -> tuple[Purchase, ...]:
+def shopping(weighed: Iterable[tuple[Ingredient, float]], measures: str) -> tuple[Purchase, ...]:
     """Add up each ingredient over all components and put it in packs. Masses in kg."""
     total: dict[str, float] = {}
     known: dict[str, Ingredient] = {}
@@ -20,14 +21,15 @@ def shopping(weighed: Iterable[tuple[Ingredient, float]]) -> tuple[Purchase, ...
         known[ingredient.id] = ingredient
         total[ingredient.id] = total.get(ingredient.id, 0.0) + mass
     bought = [ingredient for ingredient in known.values() if ingredient.id not in FROM_THE_TAP]
-    return tuple(_purchase(ingredient, total[ingredient.id]) for ingredient in bought)
+    return tuple(_purchase(i, total[i.id], measures) for i in bought)
 
 
-def _purchase(ingredient: Ingredient, mass: float) -> Purchase:
+def _purchase(ingredient: Ingredient, mass: float, measures: str) -> Purchase:
     gross = mass / (1.0 - ingredient.refuse)
-    if not ingredient.packs:
+    packs = tuple(pack for pack in ingredient.packs if not is_elsewhere(pack.name, measures))
+    if not packs:
         return _loose(ingredient, mass, gross)
-    pack, count = _fewest_left_over(ingredient.packs, gross)
+    pack, count = _fewest_left_over(packs, gross)
     bought = count * pack.mass
     return Purchase(
         id=ingredient.id,

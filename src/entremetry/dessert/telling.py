@@ -65,9 +65,13 @@ class Teller:
         """What the methods do not state and was taken for granted, by component."""
         return tuple(
             f"{component.name}: {text}"
-            for component in self.dessert.components
+            for component in self._made()
             for text in self.makings[component.id].assumptions
         )
+
+    def _made(self) -> list[Component]:
+        """Components of which something is made; the others need no words."""
+        return [c for c in self.dessert.components if self.required[c.id].ready > 0.0]
 
     def cautions(self) -> tuple[str, ...]:
         """Cautions of all components, each once, the deference to local rules last."""
@@ -77,7 +81,7 @@ class Teller:
                 component.steps,
                 component=component.name,
             )
-            for component in self.dessert.components
+            for component in self._made()
         ]
         return tuple(caution.text for caution in gathered(groups))
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from entremetry.dessert.region import region_of
 from entremetry.errors import QuantityError
 from entremetry.larder.ingredient import Ingredient
 from entremetry.quantities import Kind, parse_amount
@@ -30,4 +31,4 @@ def mass_of_amount(text: str, ingredient: Ingredient | None, *, measures: str | 
             if weight.measure == amount.unit:
                 return amount.number * weight.mass / weight.amount
         return amount.si * ingredient.density
-    return ingredient.mass_of(amount.number, amount.unit)
+    return ingredient.mass_of(amount.number, amount.unit, region_of(measures))
