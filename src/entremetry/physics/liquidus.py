@@ -17,7 +17,7 @@ COLDEST = 233.15
 FREEZING_POINT = Range("freezing point", COLDEST, MELTING_POINT - 1e-3, "K", "our_own")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, repr=False)
 class Liquidus:
     """A table: the more the solution is concentrated, the colder it freezes.
 
@@ -36,6 +36,9 @@ class Liquidus:
         if c[0] != 1.0 or np.any(np.diff(c) <= 0.0) or np.any(np.diff(t) >= 0.0):
             raise OutsideRange("a liquidus starts at concentration 1, rises in it and gets colder")
         FREEZING_POINT.require(self.freezing_point)
+
+    def __repr__(self) -> str:
+        return f"Liquidus from {self.freezing_point:g} K"
 
     @property
     def freezing_point(self) -> float:

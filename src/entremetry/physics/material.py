@@ -16,7 +16,7 @@ HIGHEST = 373.15
 STEPS = 640
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Material:
     """Table on equal steps of enthalpy per volume, straight between the steps.
 
@@ -31,6 +31,9 @@ class Material:
     conductivities: Floats  # W/(m K)
     conduction: Floats  # W/m
     freezing_point: float | None = None  # K
+
+    def __repr__(self) -> str:
+        return f"Material {self.name}, {self.lowest:g} to {self.highest:g} K"
 
     @property
     def enthalpies(self) -> Floats:

@@ -114,9 +114,7 @@ def ice_activity(temperature: float) -> float:
     murphy_koop_2005.
     """
     ICE.require(temperature)
-    ratio = MELTING / temperature
-    heat = HEAT_OF_FUSION / GAS_CONSTANT * (1.0 / temperature - 1.0 / MELTING)
-    return math.exp(-heat + HEAT_CAPACITY_GAP / GAS_CONSTANT * (ratio - 1.0 - math.log(ratio)))
+    return math.exp(_log_ice_activity(temperature)[0])
 
 
 def freezing_point(dissolved: Mapping[Solute, float], water: float) -> float:
@@ -144,13 +142,20 @@ def freezing_point(dissolved: Mapping[Solute, float], water: float) -> float:
     crc_handbook_102, the tables of depression.
     """
     wanted = water_activity(dissolved, water)
-    low, high = ICE.low, ICE.high
-    if wanted < ice_activity(low):
-        raise OutsideRange(f"a solution of water activity {wanted:.3f} freezes below {low} K")
-    for _ in range(60):
-        middle = (low + high) / 2.0
-        if ice_activity(middle) < wanted:
-            low = middle
-        else:
-            high = middle
-    return (low + high) / 2.0
+    if wanted < ice_activity(ICE.low):
+        raise OutsideRange(f"a solution of water activity {wanted:.3f} freezes below {ICE.low} K")
+    temperature, goal = MELTING, math.log(wanted)
+    for _ in range(8):
+        value, slope = _log_ice_activity(temperature)
+        temperature += (goal - value) / slope
+    return temperature
+
+
+def _log_ice_activity(temperature: float) -> tuple[float, float]:
+    """Logarithm of the water activity over ice and its slope [1/K]; smooth, rising, hollow."""
+    ratio = MELTING / temperature
+    heat = HEAT_OF_FUSION / GAS_CONSTANT * (1.0 / temperature - 1.0 / MELTING)
+    gap = HEAT_CAPACITY_GAP / GAS_CONSTANT
+    value = -heat + gap * (ratio - 1.0 - math.log(ratio))
+    slope = (HEAT_OF_FUSION / GAS_CONSTANT / temperature + gap * (1.0 - ratio)) / temperature
+    return value, slope

@@ -29,7 +29,7 @@ class Skin:
     middle: Floats  # (pieces, 3) [m]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, repr=False)
 class Body:
     """Cells, tables and surface of a body, with the names that its runs speak of."""
 
@@ -45,6 +45,10 @@ class Body:
     distance: Floats  # of each piece of skin from its cell's centre, signed [m]
     axis_at_origin: bool = False  # a round body that reaches its axis
     bends: Mapping[str, tuple[float, float]]  # of each face: area of its offset, see `spread`
+
+    def __repr__(self) -> str:
+        filled = int((self.cells.volume > 0.0).sum())
+        return f"Body of {filled} cells: {', '.join(self.regions)}; {', '.join(self.faces)}"
 
     @property
     def volume(self) -> float:

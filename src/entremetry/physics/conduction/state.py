@@ -72,11 +72,15 @@ class State:
         return float(np.sum(self.patches.heat * self.patches.area * warmth))
 
     def balance_error(self) -> float:
-        """Heat that came in against the change of what is inside, relative."""
+        """Heat that came in against the change of what is inside, relative.
+
+        Relative to the larger, or to the heat of a microkelvin if next to nothing moved.
+        """
         inside = float(self.fields.enthalpy.sum()) - self.begun_with
         walls = self.wall_energy() - self.swapped
         heat = float(self.clock[kernel.HEAT])
-        scale = max(abs(inside), abs(walls), abs(heat), 1e-9 * abs(self.begun_with), 1e-12)
+        microkelvin = 1e-6 * float(self.fields.capacity[self.cells.volume > 0.0].sum())
+        scale = max(abs(inside), abs(walls), abs(heat), microkelvin)
         return abs(inside + walls - heat) / scale
 
     def snapshot(self, time: float) -> Snapshot:
