@@ -137,7 +137,7 @@ def neumann(
 def plank(
     shape: str, thickness: float, rho: float, latent: float, k: float, h: float, span: float
 ) -> float:
-    """Plank (1913): time to freeze through at the freezing point. [s]"""
+    """Plank (plank_1913): time to freeze through at the freezing point. [s]"""
     p, r = {"slab": (1 / 2, 1 / 8), "cylinder": (1 / 4, 1 / 16), "sphere": (1 / 6, 1 / 24)}[shape]
     return rho * latent / span * (p * thickness / h + r * thickness**2 / k)
 
@@ -154,7 +154,7 @@ def pham(
     air: float,
     end: float,
 ) -> float:
-    """Pham (1986): freezing time, temperatures in °C, (density, c) of each state. [s]"""
+    """Pham (pham_1986): freezing time, temperatures in °C, (density, c) of each state. [s]"""
     mean = 1.8 + 0.263 * end + 0.105 * air
     first = warm[0] * warm[1] * (start - mean)
     second = cold[0] * (latent + cold[1] * (mean - end))
