@@ -14,14 +14,15 @@ from entremetry.publish.temperature_table import table
 from entremetry.publish.temperature_thinning import kept_points
 from entremetry.publish.temperature_wording import (
     FREEZING_POINT,
-    NEVER,
+    answer,
+    fact_value,
     interval,
     roughly,
     spoken,
 )
 from entremetry.publish.typography import MINUS, NO_BREAK
 from entremetry.sources import cite
-from entremetry.timings.step_temperatures import Curve, StepTemperatures
+from entremetry.timings.step_temperatures import Curve, Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
 
 MOST_POINTS = 400
@@ -45,6 +46,15 @@ def as_json(result: StepTemperatures) -> str:
             "written_time_min": _minutes(result.written_time),
             "points": [_point(curve) for curve in result.curves],
             "marks": [{"time_min": _minutes(m.time), "text": m.text} for m in result.marks],
+            "facts": [
+                {
+                    "name": fact.name,
+                    "value": _finite(fact.value, 4),
+                    "unit": fact.unit,
+                    "because": fact.because,
+                }
+                for fact in result.facts
+            ],
             "assumptions": list(result.assumptions),
             "sources": [
                 {"key": key, "text": cite(key).text} for key in dict.fromkeys(result.sources)
@@ -95,6 +105,7 @@ def _lines(result: StepTemperatures) -> Iterator[str]:
     if result.curves:
         yield ""
         yield from _table(result)
+    yield from _listed("In numbers", [_fact(fact) for fact in result.facts])
     yield from _listed("On the way", [f"{roughly(m.time)}: {m.text}" for m in result.marks])
     yield from _listed("Taken for granted", result.assumptions)
     yield ""
@@ -102,9 +113,14 @@ def _lines(result: StepTemperatures) -> Iterator[str]:
     yield from _listed("Sources", [cite(key).text for key in dict.fromkeys(result.sources)])
 
 
+def _fact(fact: Fact) -> str:
+    why = f" ({fact.because})" if fact.because else ""
+    return f"{fact.name}: {fact_value(fact)}{why}"
+
+
 def _answer(result: StepTemperatures) -> str:
     if result.time is None:
-        return f"{NEVER}: {result.reason.rstrip('.')}."
+        return answer(result)
     range_ = interval(result)
     return f"{roughly(result.time)}{', ' if range_ else ''}{range_}"
 

@@ -16,6 +16,7 @@ NARROW = 480.0  # below this a drawing is made for a telephone
 BEYOND = 1.15  # how far past the latest end the drawing goes on
 LANE = 16.0  # height of the lane of the interval under the axis
 SPARE = 10.0
+POURED = "glaze-at"  # its temperature is the one it begins with
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,7 +78,8 @@ def own_marks(result: StepTemperatures) -> tuple[Mark, ...]:
     """The end of the step, and the time that the document writes, as moments of their own."""
     marks = []
     if result.time is not None:
-        target = "done" if result.target is None else celsius(result.target)
+        reached = result.target is not None and result.kind != POURED
+        target = celsius(result.target) if reached and result.target is not None else "done"
         marks.append(Mark(time=result.time, text=f"{target} after about {roughly(result.time)}"))
     if result.written_time is not None:
         words = f"as written: {roughly(result.written_time)}"

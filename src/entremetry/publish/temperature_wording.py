@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from entremetry.publish.typography import MINUS, NO_BREAK
-from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.timings.step_temperatures import Fact, StepTemperatures
 
 FREEZING_POINT = 273.15  # K, of pure water: where the Celsius scale starts
 NEVER = "It never gets there"
+UNTIL = {"glaze-at": "until the film is set"}  # where the target does not tell
+WHOLE = frozenset({"pieces", "°C"})
 # From how many seconds on a time is said to how many seconds.
 GRAINS = ((43200.0, 1800.0), (7200.0, 600.0), (1800.0, 300.0), (300.0, 60.0), (60.0, 10.0))
 
@@ -38,12 +40,16 @@ def spoken(time: float) -> str:
 
 
 def headline(result: StepTemperatures) -> str:
-    """The time in a few words, or that there is none."""
-    return NEVER if result.time is None else f"About {roughly(result.time).replace(' ', NO_BREAK)}"
+    """The answer in a few words: the time, the number the step is about, or that it never ends."""
+    if result.time is not None:
+        return f"About {roughly(result.time).replace(' ', NO_BREAK)}"
+    return fact_value(result.facts[0]) if has_no_time(result) else NEVER
 
 
 def interval(result: StepTemperatures) -> str:
-    """Both ends of the time and what sets them apart; empty if there is no time."""
+    """What the answer lies between, and what sets the ends apart; of a number, what it is."""
+    if has_no_time(result):
+        return result.facts[0].name
     if result.low is None:
         return ""
     cause = result.mostly.removeprefix("mostly ").strip()
@@ -51,7 +57,20 @@ def interval(result: StepTemperatures) -> str:
         words = f"at least {roughly(result.low)}, and at worst it never gets there"
     else:
         words = f"between {roughly(result.low)} and {roughly(result.high)}"
+    words = f"{UNTIL[result.kind]}, {words}" if result.kind in UNTIL else words
     return f"{words}, mostly {cause}" if cause else words
+
+
+def has_no_time(result: StepTemperatures) -> bool:
+    """Whether a step is not about a time but about some other number."""
+    return result.time is None and result.target is None and bool(result.facts)
+
+
+def fact_value(fact: Fact) -> str:
+    """A number with its unit, to a tenth where it is small."""
+    places = 1 if abs(fact.value) < 9.95 and fact.unit not in WHOLE else 0
+    text = f"{fact.value:.{places}f}".removesuffix(".0").replace("-", MINUS)
+    return f"{'0' if text == f'{MINUS}0' else text}{NO_BREAK}{fact.unit}"
 
 
 def point_name(name: str) -> str:
@@ -61,15 +80,17 @@ def point_name(name: str) -> str:
 
 def summary(result: StepTemperatures) -> str:
     """What the curves show, for whoever does not see them."""
-    sentences = [_answer(result), *(_course(result, k) for k in range(len(result.curves)))]
+    sentences = [answer(result), *(_course(result, k) for k in range(len(result.curves)))]
     marks = sorted(result.marks, key=lambda mark: mark.time)
     sentences += [f"After {roughly(mark.time)}: {mark.text}." for mark in marks]
     return " ".join(sentences)
 
 
-def _answer(result: StepTemperatures) -> str:
+def answer(result: StepTemperatures) -> str:
+    """The answer in one sentence."""
     if result.time is None:
-        return f"{NEVER}: {result.reason.rstrip('.')}."
+        what = f"{headline(result)}, {interval(result)}" if has_no_time(result) else NEVER
+        return f"{what}: {result.reason.rstrip('.')}."
     target = "" if result.target is None else f" to {celsius(result.target)}"
     range_ = interval(result)
     return f"{headline(result)}{target}{', ' if range_ else ''}{range_}."

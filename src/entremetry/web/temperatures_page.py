@@ -14,6 +14,7 @@ from entremetry.errors import EntremetryError, UnknownName
 from entremetry.publish.temperature_table import TableRow, table
 from entremetry.publish.temperature_wording import (
     celsius,
+    fact_value,
     headline,
     interval,
     roughly,
@@ -39,6 +40,7 @@ VERBS = {
     "cook-to": "Cook",
     "simmer": "Simmer",
     "melt": "Melt",
+    "fold": "Fold",
 }
 WARMING = (
     "The heat solver is being made ready. That happens once after the start; then it is quick."
@@ -66,6 +68,15 @@ class Moment:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Number:
+    """One more number that the step is about."""
+
+    name: str
+    value: str
+    because: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Told:
     """An answer in words, numbers and drawings."""
 
@@ -78,6 +89,7 @@ class Told:
     sources: tuple[str, ...]
     assumptions: tuple[str, ...]
     moments: tuple[Moment, ...]
+    numbers: tuple[Number, ...]
     points: tuple[str, ...]
     rows: tuple[TableRow, ...]
     shown: Shown
@@ -210,6 +222,10 @@ def _told(shown: Shown) -> Told:
         moments=tuple(
             Moment(time=roughly(mark.time), text=mark.text)
             for mark in sorted(result.marks, key=lambda mark: mark.time)
+        ),
+        numbers=tuple(
+            Number(name=fact.name, value=fact_value(fact), because=fact.because)
+            for fact in result.facts
         ),
         points=tuple(curve.name for curve in result.curves),
         rows=table(result),

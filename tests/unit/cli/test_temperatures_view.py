@@ -11,7 +11,14 @@ import pytest
 
 from entremetry.cli.temperatures_view import as_json, as_svg, as_text, steps_text
 from entremetry.timings.step_temperatures import Curve
-from unit.publish.step_results import ZERO, cooling_bowl, freezing_dome, never_frozen
+from unit.publish.step_results import (
+    ZERO,
+    cooling_bowl,
+    folded_mousse,
+    freezing_dome,
+    never_frozen,
+    poured_glaze,
+)
 
 
 def test_the_keys_of_the_contract_and_their_units() -> None:
@@ -79,6 +86,20 @@ def test_the_text_of_a_step_that_never_ends_gives_the_reason() -> None:
 @pytest.mark.parametrize("result", [freezing_dome(), never_frozen(), cooling_bowl()])
 def test_a_terminal_gets_plain_signs(result) -> None:  # type: ignore[no-untyped-def]
     assert not set(as_text(result)) & {"\u00a0", "\u202f", "\u2212"}
+
+
+def test_further_numbers_are_told_with_their_reason() -> None:
+    assert "  - where they touch: 0 °C (it sets where it lies)" in as_text(poured_glaze())
+    assert json.loads(as_json(poured_glaze()))["facts"][0] == {
+        "name": "film on top",
+        "value": 1.54,
+        "unit": "mm",
+        "because": "",
+    }
+
+
+def test_a_step_without_a_time_answers_with_its_number() -> None:
+    assert as_text(folded_mousse()).splitlines()[1].startswith("24 °C, temperature of the mix: A ")
 
 
 def test_the_drawing_stands_on_its_own() -> None:

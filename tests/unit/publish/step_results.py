@@ -7,7 +7,7 @@ from dataclasses import replace
 import numpy as np
 
 from entremetry.shapes import Floats
-from entremetry.timings.step_temperatures import Curve, Field, Mark, StepTemperatures
+from entremetry.timings.step_temperatures import Curve, Fact, Field, Mark, StepTemperatures
 
 HOUR = 3600.0
 ZERO = 273.15
@@ -133,6 +133,25 @@ def poured_glaze() -> StepTemperatures:
             Curve(name="surface", times=times, temperatures=ZERO - 2 - 16 * np.exp(-times / 15)),
         ),
         written_time=None,
+        facts=(
+            Fact(name="film on top", value=1.54, unit="mm"),
+            Fact(name="where they touch", value=-0.4, unit="°C", because="it sets where it lies"),
+        ),
+    )
+
+
+def folded_mousse() -> StepTemperatures:
+    """A fold, which is about a temperature and not about a time."""
+    return replace(
+        never_frozen(),
+        step="mousse-5",
+        kind="fold",
+        sentence="Fold in the cream.",
+        target=None,
+        reason="A matter of a minute; what counts is where the temperature lands.",
+        curves=(),
+        field=None,
+        facts=(Fact(name="temperature of the mix", value=24.3, unit="°C", because="as weighed"),),
     )
 
 
@@ -141,4 +160,5 @@ RESULTS = {
     "never frozen": never_frozen,
     "cooling bowl": cooling_bowl,
     "poured glaze": poured_glaze,
+    "folded mousse": folded_mousse,
 }

@@ -12,15 +12,25 @@ from entremetry.publish.temperature_scale import round_temperatures, round_times
 from entremetry.publish.temperature_table import table
 from entremetry.publish.temperature_thinning import kept_points
 from entremetry.publish.temperature_wording import (
+    answer,
     celsius,
+    fact_value,
     fahrenheit,
     headline,
     interval,
     roughly,
     spoken,
 )
-from entremetry.timings.step_temperatures import Mark
-from unit.publish.step_results import HOUR, ZERO, cooling_bowl, freezing_dome, never_frozen
+from entremetry.timings.step_temperatures import Fact, Mark
+from unit.publish.step_results import (
+    HOUR,
+    ZERO,
+    cooling_bowl,
+    folded_mousse,
+    freezing_dome,
+    never_frozen,
+    poured_glaze,
+)
 
 
 def plain(text: str) -> str:
@@ -65,6 +75,32 @@ def test_the_answer_in_words() -> None:
     assert plain(interval(replace(result, mostly=""))) == "between 4 h and 6 h 40 min"
     assert headline(never_frozen()) == "It never gets there"
     assert interval(never_frozen()) == ""
+
+
+def test_a_step_about_a_number_answers_with_it() -> None:
+    result = folded_mousse()
+    assert plain(headline(result)) == "24 °C"
+    assert interval(result) == "temperature of the mix"
+    assert plain(answer(result)).startswith("24 °C, temperature of the mix: A matter of a minute")
+
+
+def test_a_glaze_is_timed_until_its_film_is_set() -> None:
+    assert plain(interval(poured_glaze())).startswith("until the film is set, between 20 s and")
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "said"),
+    [
+        (1.54, "mm", "1.5 mm"),
+        (2.0, "mm", "2 mm"),
+        (41.6, "g", "42 g"),
+        (-0.4, "°C", "0 °C"),
+        (-12.6, "°C", "−13 °C"),
+        (4.0, "pieces", "4 pieces"),
+    ],
+)
+def test_a_number_is_said_to_a_tenth_where_it_is_small(value: float, unit: str, said: str) -> None:
+    assert plain(fact_value(Fact(name="x", value=value, unit=unit))) == said
 
 
 def test_axes_have_round_numbers_around_what_they_show() -> None:

@@ -13,7 +13,7 @@ from entremetry.web import temperatures_page
 from entremetry.web.temperature_warming import frozen_demo
 from entremetry.web.temperature_work import Question, Shown, TemperatureWork, drawn
 from entremetry.web.temperatures_page import written_words
-from unit.publish.step_results import HOUR, cooling_bowl, freezing_dome, never_frozen
+from unit.publish.step_results import HOUR, cooling_bowl, folded_mousse, freezing_dome, never_frozen
 
 Client = Any
 
@@ -115,6 +115,14 @@ def test_a_step_without_a_section_has_no_slider(thermal: Client) -> None:
     html = thermal.get(PAGE).html
     assert "Where the cold is" not in html
     assert 'type="range"' not in html
+
+
+def test_a_step_about_a_number_shows_it_and_draws_nothing(thermal: Client) -> None:
+    hand_over(thermal, drawn(folded_mousse()))
+    reply = thermal.get(PAGE)
+    assert "24 °C temperature of the mix" in plain(reply.words)
+    assert "as weighed" in reply.words
+    assert "Over time" not in reply.words
 
 
 def test_what_is_never_reached_is_told_with_its_reason(thermal: Client) -> None:
