@@ -20,7 +20,7 @@ CLOCK = 8
 TIME, WARMEST, COLDEST, MEAN, GAINED = range(5)
 EASY = 4  # first steps of a stage, fully implicit
 SHORTEST = 1e-4  # s
-GROWTH = 1.6
+GROWTH = 2.0
 BACK = 0.1  # K against its course: then some steps are taken fully implicit
 LEAP = 2.0  # K that the target's own value should move in a step
 NEAR = 2e-3  # K: close enough to a target
@@ -188,7 +188,7 @@ def choose_step(cells: Cells, fields: Fields, goal: Goal, clock: Floats, step: f
         total += volume[c] * abs(t[c] - foreseen)
         weight += volume[c]
     distance = max(total / weight, 1e-12)
-    factor = 0.9 * math.sqrt(goal.accuracy / distance)
+    factor = math.sqrt(goal.accuracy / distance)
     if clock[WAIT] > 0.0:
         clock[WAIT] -= 1.0
         factor = min(factor, 1.0)

@@ -19,7 +19,7 @@ from entremetry.physics.conduction.surface import COLUMNS
 from entremetry.physics.conduction.surroundings import INSULATED
 from entremetry.physics.conduction.variation import Variation
 
-ROWS = 1024
+ROWS = 512
 FORTNIGHT = 14.0 * 86400.0
 FIRST_STEP = 0.1  # s
 
@@ -32,7 +32,7 @@ class Course:
     temperatures of all cells are kept [s]; `variation` is what is off in this run.
     """
 
-    accuracy: float = 0.03
+    accuracy: float = 0.04
     longest: float = FORTNIGHT
     longest_step: float = 300.0
     keep: Sequence[float] = ()
@@ -160,7 +160,7 @@ def _pass_stage(
     limit = begin + (stage.duration if stage.duration is not None else course.longest)
     column = _column(stage, points)
     if stage.until is not None:
-        early = _foregone(state, stage, column, course.variation)
+        early = _foregone(state, clerk, stage, column, course.variation)
         if early is not None and not (early.reason and stage.duration is not None):
             clerk.ends.append(early)
             return early.reached
@@ -208,11 +208,13 @@ def _goal(stage: Stage, column: int, end: float, course: Course) -> kernel.Goal:
     )
 
 
-def _foregone(state: State, stage: Stage, column: int, variation: Variation) -> StageEnd | None:
+def _foregone(
+    state: State, clerk: _Clerk, stage: Stage, column: int, variation: Variation
+) -> StageEnd | None:
     """The end of a stage whose target is met at once or cannot be met: no warmer, no colder."""
     assert stage.until is not None
     level, falling = stage.until.temperature, stage.until.falling
-    value = float(state.row()[column])
+    value = float(clerk.rows[-1][-1, column])
     if (value <= level) if falling else (value >= level):
         return StageEnd(time=state.now, reached=True)
     reaches = [around.reach for around in stage.surroundings.values()]
@@ -244,9 +246,10 @@ def _boundaries(body: Body, stage: Stage, variation: Variation) -> Floats:
 def _march(state: State, clerk: _Clerk, boundaries: Floats, goal: kernel.Goal) -> int:
     """March to the goal, however many rows it takes."""
     while True:
-        record = np.zeros((ROWS, state.row().size))
+        record = np.zeros((ROWS, state.columns))
         answer, rows = state.march(boundaries, goal, record)
-        clerk.rows.append(record[1:rows])
+        if rows > 1:
+            clerk.rows.append(record[1:rows])
         if answer == kernel.STUCK:
             raise SolverError(
                 f"step {int(state.clock[kernel.TRIED])} at {state.now:.6g} s did not converge "

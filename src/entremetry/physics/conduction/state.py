@@ -51,9 +51,14 @@ class State:
             record,
         )
 
+    @property
+    def columns(self) -> int:
+        """Numbers in a row of the record."""
+        return kernel.GAINED + 1 + len(self.probes.cell)
+
     def row(self) -> Floats:
-        """Time, warmest, coldest, mean and points now."""
-        row = np.zeros(kernel.GAINED + 1 + len(self.probes.cell))
+        """Time, warmest, coldest, mean, heat and points now."""
+        row = np.zeros(self.columns)
         kernel.observe(self.cells, self.fields, self.probes, row)
         row[0] = self.now
         row[kernel.GAINED] = self.clock[kernel.HEAT]
