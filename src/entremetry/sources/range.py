@@ -19,6 +19,8 @@ class Range:
 
     def covers(self, value: object) -> bool:
         """Tell whether a number, or every number of an array, lies inside."""
+        if isinstance(value, float):
+            return bool(self.low <= value <= self.high)
         import numpy as np
 
         values = np.asarray(value, dtype=float)

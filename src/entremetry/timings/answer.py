@@ -11,11 +11,12 @@ from entremetry.method.waiting import FreezeUntil, GlazeAt, ThawUntil
 from entremetry.timings.boiling import boiling_answer
 from entremetry.timings.bowl_cooling import cooling_answer
 from entremetry.timings.freezer_load import freezer_load, load_facts
+from entremetry.timings.freezing import freezing, freezing_insert
 from entremetry.timings.glazing import glazing_answer
 from entremetry.timings.mixing import mixing_answer
 from entremetry.timings.piece_answer import piece_answer
-from entremetry.timings.piece_steps import freezing, freezing_insert, thawing
 from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.timings.thawing import thawing
 from entremetry.timings.timed_step import TimedStep, find_step
 
 

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import lru_cache
 
+from entremetry.dessert.reckoning import Reckoning
 from entremetry.formula.density import liquid_volume
 from entremetry.formula.mix import Mix
 from entremetry.larder.constituents import Constituents
@@ -55,6 +57,12 @@ def component_material(made: Made, kind: str, name: str) -> Material:
     return food_material(name, component_food(made.mix, kind, made.density.value))
 
 
+def material_of(reckoning: Reckoning, component_id: str) -> Material:
+    """Thermal properties of a component of a dessert."""
+    component = next(c for c in reckoning.dessert.components if c.id == component_id)
+    return component_material(reckoning.makings[component_id], component.kind, component.name)
+
+
 def component_food(mix: Mix, kind: str, density: float) -> Food:
     """Composition, air, fats that melt and the freezing curve of a mix.
 
@@ -92,6 +100,7 @@ def dissolved(parts: Constituents) -> dict[Solute, float]:
     }
 
 
+@lru_cache(maxsize=256)
 def freezing_curve(parts: Constituents) -> Liquidus | None:
     """How the water freezes out; None for what is too dry or too concentrated to freeze."""
     solutes = dissolved(parts)

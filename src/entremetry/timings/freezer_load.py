@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from entremetry.errors import OutsideRange
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.physics.appliance import Freezer, greatest_load, load, power_for
-from entremetry.timings.piece_steps import Setting
+from entremetry.timings.piece_body import piece_body
 from entremetry.timings.place import ROOM
+from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Fact
 
 USUAL_CAPACITY = 10.0  # kg per 24 h: common_practice, domestic freezers freeze 10 to 15
@@ -21,6 +22,7 @@ FROZEN_HEAT = 2000.0  # J/(kg K), choi_okos_1986: ice and a little fat
 EXCHANGE = 6.0  # W/K between the air and what lies in it, our_own
 HARMED = 258.15  # K: 3 K above -18 °C is what EU rules allow in transport, eu_89_108
 MOST = 48
+FEW_CELLS = 160  # enough for the heat that a piece gives off
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,7 +39,8 @@ def freezer_load(
 ) -> FreezerLoad | None:
     """Follow the freezer's air while so many pieces freeze; None if they are far too many."""
     freezer = _freezer(setting, kitchen)
-    body, start = setting.piece.body, setting.start
+    coarse = piece_body(setting.placed, setting.materials, most_cells=FEW_CELLS)
+    body, start = coarse.body, setting.start
     air = setting.stage.surroundings
     try:
         done = load(freezer, body, start, air, pieces, duration)

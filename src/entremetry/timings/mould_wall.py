@@ -1,9 +1,12 @@
-"""The wall of a mould, between the food and the air."""
+"""Thin layers between the food and what is around it: a mould's wall, a base under the piece."""
 
 from __future__ import annotations
 
+from entremetry.dessert.placement import BasePlacement
+from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.mould import Mould
 from entremetry.physics.conduction.surroundings import Wall
+from entremetry.timings.component_food import material_of
 
 # Thickness [m], conductivity [W/(m K)], heat capacity per volume [J/(m3 K)]: from_memory, but for
 # silicone, whose conductivity of 0.22 to 0.25 was measured on sheets.
@@ -16,6 +19,9 @@ MATERIALS = {
     "paper": (0.4e-3, 0.12, 1.0e6),
 }
 
+SILICONE = Wall(thickness=2.0e-3, conductivity=0.235, heat_capacity=1.5e6)
+WARM, COLD = 277.15, 263.15  # K, between which a base under the piece warms up
+
 
 def mould_wall(mould: Mould) -> Wall:
     """Wall of a mould by its material; its own thickness if that is stated."""
@@ -25,3 +31,17 @@ def mould_wall(mould: Mould) -> Wall:
         conductivity=conductivity,
         heat_capacity=heat_capacity,
     )
+
+
+def base_under(reckoning: Reckoning) -> Wall | None:
+    """The base that a piece stands on with its whole foot, as a layer; None if it has none."""
+    for placement in reckoning.dessert.document.placement:
+        if isinstance(placement, BasePlacement) and placement.sits == "under":
+            material = material_of(reckoning, placement.component)
+            warm, cold = material.enthalpy(WARM), material.enthalpy(COLD)
+            return Wall(
+                thickness=placement.thickness,
+                conductivity=float(material.conductivity(COLD)),
+                heat_capacity=float(warm - cold) / (WARM - COLD),
+            )
+    return None

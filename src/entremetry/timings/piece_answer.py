@@ -11,7 +11,7 @@ from entremetry.physics.conduction.history import History
 from entremetry.quantities import format_celsius
 from entremetry.timings.component_food import freezing_curve
 from entremetry.timings.piece_run import Band, band, field, run_piece
-from entremetry.timings.piece_steps import Setting
+from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
 from entremetry.timings.timed_step import FREEZE, TimedStep
 

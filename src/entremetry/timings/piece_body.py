@@ -2,23 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 import numpy as np
 
-from entremetry.dessert.placed import Filled, Inclusion, Placed
+from entremetry.dessert.placed import Filled, Placed
 from entremetry.physics.conduction.body import Body
-from entremetry.physics.conduction.outline import Outline, Region, outline
+from entremetry.physics.conduction.outline import Outline
 from entremetry.physics.conduction.section_body import plane_body, round_body
 from entremetry.physics.material import Material
-from entremetry.shapes import Box, Floats, Log, Ring, Solid
-from entremetry.timings.half_outline import between, half_outline, mirrored
+from entremetry.shapes import Box, Floats, Solid
+from entremetry.timings.half_outline import STRAIGHT, Lie, closed, enclosed, half_wall, lie_of
+from entremetry.timings.piece_regions import main_part, regions
 
 CLOSED_END, WALL, OPENING, AXIS = "closed end", "wall", "opening", "axis"
 FINEST = 1e-3  # m
 MOST_CELLS = 1600
-ENDS_COUNT = 3.0  # a box less than so many times as long as wide loses heat through its ends too
+INSIDE = 2e-3  # m: how far the edge is watched from the wall
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,30 +38,34 @@ class PieceBody:
     roughly: str = ""
 
 
-def piece_body(placed: Placed, materials: Mapping[str, Material]) -> PieceBody:
+def piece_body(
+    placed: Placed, materials: Mapping[str, Material], *, most_cells: int = MOST_CELLS
+) -> PieceBody:
     """Body of a filled cavity as it lies in its mould, closed end at level 0.
 
-    Round moulds are turned around their axis; logs and frames are cut across, their ends left
-    out; every other shape becomes the round body of the same height and the same area at each
-    level.
+    Round moulds are turned around their axis; logs, bars and frames are cut across, their ends
+    left out; every other shape becomes the round body of the same height and the same area at
+    each level, with the true area of its wall.
     """
-    main = max(placed.filled, key=lambda part: part.volume)
-    regions = tuple(_regions(placed, main, materials))
-    whole = _whole(placed.cavity)
-    spacing = _spacing(whole)
-    if _is_straight(placed.cavity):
-        body = plane_body(
-            whole, materials[main.component], regions, spacing, depth=placed.cavity.length
+    main, lie = main_part(placed), lie_of(placed.cavity)
+    whole = _whole(placed, lie)
+    found, left_out = regions(placed, materials, lie)
+    spacing = _spacing(whole, most_cells)
+    if lie is Lie.ROUND:
+        body = _with_true_wall(
+            round_body(whole, materials[main.component], found, spacing), placed.cavity
         )
     else:
-        body = round_body(whole, materials[main.component], regions, spacing)
+        top = float(whole.points[:, 1].max())
+        depth = placed.cavity.volume_below(top) / enclosed(whole.points)  # both halves
+        body = plane_body(whole, materials[main.component], found, spacing, depth=depth)
     return PieceBody(
         body=body,
-        components={"body": main.component} | {r.name: r.name.partition("/")[0] for r in regions},
-        points=_points(placed),
+        components={"body": main.component} | {r.name: r.name.partition("/")[0] for r in found},
+        points=_points(placed, whole, {r.name.partition("/")[0] for r in found}),
         outline=whole.points,
-        parts=tuple(region.points for region in regions),
-        roughly=_roughly(placed.cavity),
+        parts=tuple(region.points for region in found),
+        roughly="; ".join(filter(None, (_roughly(placed.cavity, lie), left_out))),
     )
 
 
@@ -72,105 +77,79 @@ def alone(solid: Solid, component: str, name: str) -> Placed:
     )
 
 
-def _spacing(whole: Outline) -> float:
+def _spacing(whole: Outline, most_cells: int) -> float:
     """A millimetre, or as much more as keeps the cells few. [m]"""
     across, height = np.ptp(whole.points, axis=0)
-    return max(FINEST, float(np.sqrt(across * height / MOST_CELLS)))
+    return max(FINEST, float(np.sqrt(across * height / most_cells)))
 
 
-def _whole(cavity: Solid) -> Outline:
-    """Half section of the cavity with its faces named."""
-    wall = half_outline(cavity, straight=_is_straight(cavity))
-    if isinstance(cavity, Ring):
-        return outline((WALL, wall), (OPENING, [wall[-1], wall[0]]))
-    first, last, height = wall[0], wall[-1], cavity.height
-    pieces: list[tuple[str, Sequence[tuple[float, float]] | Floats]] = []
-    if first[0] > 0.0:
-        pieces.append((CLOSED_END, [(0.0, 0.0), (first[0], first[1])]))
-    pieces.append((WALL, wall))
-    if last[0] > 0.0:
-        pieces.append((OPENING, [(last[0], last[1]), (0.0, height)]))
-    pieces.append((AXIS, [(0.0, height), (0.0, 0.0)]))
-    return outline(*pieces)
+def _whole(placed: Placed, lie: Lie) -> Outline:
+    """Half section of the cavity, as far as it is filled, with its faces named."""
+    top = max([*(p.high for p in placed.filled), *(p.high for p in placed.inclusions)])
+    wall = half_wall(placed.cavity, lie, top)
+    points = closed(wall)
+    flat = (wall[:-1, 1] < STRAIGHT) & (wall[1:, 1] < STRAIGHT)
+    faces = [CLOSED_END if level else WALL for level in flat]
+    after = np.roll(points, -1, axis=0)
+    for here, there in zip(points[len(faces) :], after[len(faces) :], strict=True):
+        if max(here[0], there[0]) < STRAIGHT:
+            faces.append(AXIS)
+        else:
+            faces.append(OPENING if here[1] > STRAIGHT else CLOSED_END)
+    return Outline(points, tuple(faces))
 
 
-def _regions(placed: Placed, main: Filled, materials: Mapping[str, Material]) -> Iterator[Region]:
-    straight = _is_straight(placed.cavity)
-    layers: list[tuple[Filled, str | None]] = []
-    for number, part in enumerate(placed.filled):
-        if part is main:
-            layers.append((part, None))
-            continue
-        name = f"{part.component}/{number}"
-        layers.append((part, name))
-        yield Region(
-            name=name,
-            material=materials[part.component],
-            points=between(placed.cavity, part.low, part.high, straight=straight),
-        )
-    for number, inclusion in enumerate(placed.inclusions):
-        for part, inside in layers:
-            low, high = max(inclusion.low, part.low), min(inclusion.high, part.high)
-            if high - low > 1e-6:
-                yield Region(
-                    name=f"{inclusion.component}/{number}/{inside or 'body'}",
-                    material=materials[inclusion.component],
-                    points=_inclusion(inclusion, low, high, straight=straight),
-                    inside=inside,
-                )
+def _with_true_wall(body: Body, cavity: Solid) -> Body:
+    """The round stand-in of an angular shape with as much wall as the shape itself has."""
+    if hasattr(cavity, "profile"):
+        return body
+    flat = body.area(CLOSED_END) if CLOSED_END in body.faces else 0.0
+    factor = (cavity.wall_area - flat) / _wall_area(half_wall(cavity, Lie.ROUND))
+    area = np.where(
+        body.skin.face == body.face_number(WALL), factor * body.skin.area, body.skin.area
+    )
+    return replace(body, skin=replace(body.skin, area=area))
 
 
-def _inclusion(inclusion: Inclusion, low: float, high: float, *, straight: bool) -> Floats:
-    """Half section of an insert between two levels of the cavity, in place."""
-    solid = inclusion.solid
-    if inclusion.turned:
-        own = between(solid, inclusion.high - high, inclusion.high - low, straight=straight)
-        return mirrored(own, inclusion.high)
-    own = between(solid, low - inclusion.low, high - inclusion.low, straight=straight)
-    return np.asarray(own + (0.0, inclusion.low))
+def _wall_area(wall: Floats) -> float:
+    """Area that a wall sweeps around the axis, its flat closed end left out. [m2]"""
+    step = np.diff(wall, axis=0)
+    swept = np.pi * (wall[1:, 0] + wall[:-1, 0]) * np.hypot(step[:, 0], step[:, 1])
+    return float(swept[(wall[:-1, 1] > STRAIGHT) | (wall[1:, 1] > STRAIGHT)].sum())
 
 
-def _points(placed: Placed) -> dict[str, tuple[float, float]]:
-    """Heart of the piece, middle of each insert, and a place 2 mm inside the wall near the rim."""
-    cavity = placed.cavity
-    points = {"heart": (_middle(cavity), cavity.height / 2.0)}
-    for inclusion in placed.inclusions:
-        if not inclusion.is_base:
-            level = (inclusion.low + inclusion.high) / 2.0
-            points[inclusion.component] = (_middle(inclusion.solid), level)
-    edge = 0.9 * cavity.height
-    points["edge"] = (max(_reach(cavity, edge) - 2e-3, 0.0), edge)
+def _points(placed: Placed, whole: Outline, kept: set[str]) -> dict[str, tuple[float, float]]:
+    """Heart of the piece, middle of each insert, and a place just inside the wall near the rim."""
+    height = float(whole.points[:, 1].max())
+    points = {"heart": (_middle(whole, height / 2.0), height / 2.0)}
+    for part in placed.inclusions:
+        if not part.is_base and part.component in kept:
+            level = (part.low + part.high) / 2.0
+            points[part.component] = (_middle(whole, level), level)
+    level = 0.9 * height
+    reach = max(_reaches(whole, level))
+    points["edge"] = (max(reach - INSIDE, reach / 2.0), level)
     return points
 
 
-def _reach(cavity: Solid, level: float) -> float:
-    """How far the outer wall stands out at a level. [m]"""
-    wall = half_outline(cavity, straight=_is_straight(cavity))
-    if isinstance(cavity, Ring):
-        return float(wall[:, 0].max())
-    return float(np.interp(level, wall[:, 1], wall[:, 0]))
+def _reaches(whole: Outline, level: float) -> list[float]:
+    """Where the outline crosses a level, from the inside out. [m]"""
+    here, there = whole.points, np.roll(whole.points, -1, axis=0)
+    crosses = (here[:, 1] >= level) != (there[:, 1] >= level)
+    share = (level - here[crosses, 1]) / (there[crosses, 1] - here[crosses, 1])
+    found = here[crosses, 0] + share * (there[crosses, 0] - here[crosses, 0])
+    return sorted(float(across) for across in found)
 
 
-def _middle(solid: Solid) -> float:
-    """Where the middle of a body is across: on the axis, or in the band of a ring."""
-    if isinstance(solid, Ring):
-        return (solid.diameter + solid.hole_diameter) / 4.0
-    return 0.0
+def _middle(whole: Outline, level: float) -> float:
+    """Where the middle is across: on the axis, or in the band of a ring."""
+    inner, *_, outer = _reaches(whole, level)
+    return 0.0 if inner < STRAIGHT else (inner + outer) / 2.0
 
 
-def _is_straight(cavity: Solid) -> bool:
-    if isinstance(cavity, Log):
-        return True
-    return (
-        isinstance(cavity, Box)
-        and cavity.length >= ENDS_COUNT * cavity.width
-        or (isinstance(cavity, Box) and cavity.width >= ENDS_COUNT * cavity.height)
-    )
-
-
-def _roughly(cavity: Solid) -> str:
-    if _is_straight(cavity):
-        return "the ends are left out, so the middle of the length is meant"
+def _roughly(cavity: Solid, lie: Lie) -> str:
+    if lie is not Lie.ROUND:
+        return "cut across the middle of its length, the ends left out"
     if isinstance(cavity, Box) or not hasattr(cavity, "profile"):
-        return "taken as the round piece of the same height and area"
+        return "taken as the round piece of the same height, areas and wall"
     return ""

@@ -1,0 +1,115 @@
+"""Layers, inserts and bases as regions of a piece's half section."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+import numpy as np
+
+from entremetry.dessert.placed import Filled, Inclusion, Placed
+from entremetry.errors import QuantityError
+from entremetry.physics.conduction.outline import Region
+from entremetry.physics.material import Material
+from entremetry.shapes import Floats
+from entremetry.timings.half_outline import Lie, between, half_wall, is_ring, mirrored
+
+THINNEST = 1e-6  # m: a slice thinner than this is no part
+
+
+def main_part(placed: Placed) -> Filled:
+    """The soft part that the piece has most of.
+
+    Raises
+    ------
+    QuantityError
+        If there is none.
+    """
+    if not placed.filled:
+        raise QuantityError("a piece without a soft part", "a filling or a layer in the mould")
+    return max(placed.filled, key=lambda part: part.volume)
+
+
+def components_of(placed: Placed) -> tuple[str, ...]:
+    """Components in a cavity, each once, from the closed end up."""
+    soft = [part.component for part in placed.filled]
+    return tuple(dict.fromkeys([*soft, *(part.component for part in placed.inclusions)]))
+
+
+def regions(
+    placed: Placed, materials: Mapping[str, Material], lie: Lie
+) -> tuple[tuple[Region, ...], str]:
+    """Every part but the main one, and what had to be left out.
+
+    A section has room for one insert at each level, in the middle, and a ring only for rings.
+    """
+    kept, left_out = _kept(placed, lie)
+    layers = [(part, _layer_name(placed, part)) for part in placed.filled]
+    found = [
+        Region(
+            name=name,
+            material=materials[part.component],
+            points=between(placed.cavity, part.low, part.high, lie),
+        )
+        for part, name in layers
+        if name is not None
+    ]
+    for number, inclusion in enumerate(kept):
+        found += _slices(inclusion, number, layers, materials[inclusion.component], lie)
+    names = dict.fromkeys(part.name for part in left_out)
+    words = f"{' and '.join(names)} left out, not being in the middle of it" if names else ""
+    return tuple(found), words
+
+
+def _layer_name(placed: Placed, part: Filled) -> str | None:
+    """Name of a layer's region; the main part fills the body itself."""
+    if part is main_part(placed):
+        return None
+    return f"{part.component}/{placed.filled.index(part)}"
+
+
+def _kept(placed: Placed, lie: Lie) -> tuple[list[Inclusion], list[Inclusion]]:
+    """Inclusions that the section can show, largest first, and the others."""
+    kept: list[Inclusion] = []
+    left_out: list[Inclusion] = []
+    for part in sorted(placed.inclusions, key=lambda p: -p.solid.volume):
+        beside = any(
+            min(part.high, other.high) - max(part.low, other.low) > THINNEST for other in kept
+        )
+        inside = _in_the_section(part, placed, lie)
+        (kept if inside and not beside else left_out).append(part)
+    return kept, left_out
+
+
+def _in_the_section(part: Inclusion, placed: Placed, lie: Lie) -> bool:
+    """Whether the part lies in the material of the section: a disc does not in a ring's hole."""
+    ring = is_ring(half_wall(placed.cavity, lie))
+    return not ring or is_ring(half_wall(part.solid, lie))
+
+
+def _slices(
+    inclusion: Inclusion,
+    number: int,
+    layers: list[tuple[Filled, str | None]],
+    material: Material,
+    lie: Lie,
+) -> Iterator[Region]:
+    """An insert, cut where it passes from one layer into the next."""
+    for part, inside in layers:
+        low, high = max(inclusion.low, part.low), min(inclusion.high, part.high)
+        if high - low > THINNEST:
+            yield Region(
+                name=f"{inclusion.component}/{number}/{inside or 'body'}",
+                material=material,
+                points=_in_place(inclusion, low, high, lie),
+                inside=inside,
+            )
+
+
+def _in_place(inclusion: Inclusion, low: float, high: float, lie: Lie) -> Floats:
+    """Half section of an insert between two levels of the cavity, where it lies."""
+    solid = inclusion.solid
+    if inclusion.turned:
+        own = between(solid, inclusion.high - high, inclusion.high - low, lie)
+        return mirrored(own, inclusion.high)
+    own = between(solid, low - inclusion.low, high - inclusion.low, lie)
+    return np.asarray(own + (0.0, inclusion.low))
