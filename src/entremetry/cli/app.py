@@ -171,10 +171,14 @@ def temperatures(
     svg: Annotated[
         Path | None, typer.Option(help="Also draw the curves into this file (SVG).", metavar="FILE")
     ] = None,
+    png: Annotated[
+        Path | None, typer.Option(help="Also draw the curves into this file (PNG).", metavar="FILE")
+    ] = None,
     json: Json = False,
 ) -> None:
     """How long a step takes, and how warm it is where and when meanwhile."""
-    from entremetry.cli.temperatures_view import as_json, as_svg, as_text, steps_text
+    from entremetry.cli.temperatures_view import as_json, as_png, as_svg, as_text, steps_text
+    from entremetry.store.files import write_atomically
     from entremetry.usecases import temperatures as use_case
 
     if step is None:
@@ -182,9 +186,9 @@ def temperatures(
         raise typer.Exit(EntremetryError.exit_status)
     result = use_case.temperatures(file, step=step, kitchen=kitchen)
     if svg is not None:
-        from entremetry.store.files import write_atomically
-
         write_atomically(svg, as_svg(result).encode())
+    if png is not None:
+        write_atomically(png, as_png(result))
     typer.echo(as_json(result) if json else as_text(result))
 
 

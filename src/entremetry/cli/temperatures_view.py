@@ -9,6 +9,7 @@ from typing import Any
 
 import numpy as np
 
+from entremetry.publish.picture import png
 from entremetry.publish.temperature_curves import curves_svg
 from entremetry.publish.temperature_table import table
 from entremetry.publish.temperature_thinning import kept_points
@@ -26,6 +27,8 @@ from entremetry.timings.step_temperatures import Curve, Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
 
 MOST_POINTS = 400
+
+PNG_WIDTH = 1600
 
 
 def as_json(result: StepTemperatures) -> str:
@@ -86,6 +89,11 @@ def as_text(result: StepTemperatures) -> str:
 def as_svg(result: StepTemperatures) -> str:
     """The curves as a drawing that stands on its own."""
     return curves_svg(result, title=f"{result.name}: {result.sentence}", standalone=True)
+
+
+def as_png(result: StepTemperatures) -> bytes:
+    """The curves as a picture."""
+    return png(as_svg(result), PNG_WIDTH)
 
 
 def steps_text(steps: Sequence[TimedStep], file: str) -> str:
