@@ -7,10 +7,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from entremetry.dessert.dessert import Component
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import OutsideRange, QuantityError
 from entremetry.formula.density import liquid_density
+from entremetry.formula.mix import Mix
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.method.cooking import CoolTo
 from entremetry.physics import specific_enthalpy
@@ -27,6 +27,9 @@ DEPTH = 1.0 / 3.0  # a bowl is filled so many times as deep as it is wide, our_o
 AIR_SIDE = 8.0  # W/(m2 K) outside a bowl in still air: convection and a little radiation, our_own
 ICE_SIDE = 80.0  # W/(m2 K) from a thick liquid stirred now and then into ice water, our_own
 ICE = 273.15
+HOTTEST = 373.15  # K: what is hotter boils, and is there in moments
+COLDEST_LIQUID = 255.15  # K
+LID, SURFACE = 0.3, 0.95  # emissivity of a shiny lid and of food, incropera_2007
 SOURCES = ("incropera_2007", "choi_okos_1986", "our_own")
 UNCERTAIN = (
     ("how wide the bowl is", {"width": 0.85}, {"width": 1.15}),
@@ -38,9 +41,10 @@ UNCERTAIN = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Scene:
-    """What cools in what; `width` in m."""
+    """What cools in what; `width` in m. A dry liquid gives no water to the air."""
 
     liquid: Liquid
+    dry: bool
     volume: float
     width: float
     step: CoolTo
@@ -74,8 +78,8 @@ def cooling_answer(
         reason=best.reason,
         mostly=mostly,
         because=(
-            "heat lost by the surface (air, radiation, evaporation) and the wall of the bowl; "
-            f"the interval comes mostly from {mostly}"
+            "heat lost by the surface (air, radiation, evaporation) and the wall of the "
+            f"bowl{'; the interval comes mostly from ' + mostly if mostly else ''}"
         ),
         sources=SOURCES,
         assumptions=assumptions,
@@ -94,6 +98,12 @@ def _scene(
     if component is None or not isinstance(step, CoolTo):
         raise QuantityError("a step of no component", "a cool-to step in a component's method")
     start = stated_temperature(component.steps[: timed.number - 1])
+    if step.temperature < COLDEST_LIQUID or step.temperature >= HOTTEST:
+        raise QuantityError(
+            f"'{timed.sentence}'",
+            f"a temperature to cool to from {format_celsius(COLDEST_LIQUID)} to "
+            f"{format_celsius(HOTTEST - 1.0)}: below, it is frozen rather than cooled",
+        )
     if start is None:
         raise QuantityError(
             f"no temperature before '{timed.sentence}'",
@@ -105,44 +115,45 @@ def _scene(
             "a temperature to cool to that lies below what the bowl has",
         )
     there = place(step.where, None, kitchen)
-    liquid, volume = _liquid(reckoning, component, timed.number - 1, start, step.temperature)
+    begin = min(start, HOTTEST)
+    mix = mix_of(reckoning, component, bowl_content(component, timed.number - 1).all)
+    volume = mix.mass / liquid_density(mix)
+    liquid, dry = _liquid(mix, component.kind, begin, step.temperature)
     width = (4.0 * volume / (math.pi * DEPTH)) ** (1.0 / 3.0)
     scene = _Scene(
         liquid=liquid,
+        dry=dry,
         volume=volume,
         width=width,
         step=step,
         room=there.temperature,
         humidity=there.humidity or 0.5,
-        start=start,
+        start=begin,
     )
     words = (
-        f"{format_mass(liquid.mass)} starts at {format_celsius(start)} in a metal bowl "
+        f"{format_mass(liquid.mass)} starts at {format_celsius(begin)} in a metal bowl "
         f"{format_length(round(width, 2))} wide, stirred now and then"
     )
     return scene, (*there.assumptions, words + (", in ice water." if step.ice_bath else "."))
 
 
-def _liquid(
-    reckoning: Reckoning, component: Component, index: int, start: float, end: float
-) -> tuple[Liquid, float]:
-    """What is in the bowl at the step, for the batch of the document, and its volume. [m3]"""
-    mix = mix_of(reckoning, component, bowl_content(component, index).all)
+def _liquid(mix: Mix, kind: str, start: float, end: float) -> tuple[Liquid, bool]:
+    """A mix as a liquid that cools, and whether it is too dry to give water to the air."""
     parts = mix.constituents * (1.0 / mix.mass)
     try:
-        activity = activity_of_water(parts)
-    except OutsideRange as error:
-        raise QuantityError(f"{component.name}, too dry for a liquid", "a liquid") from error
-    density = liquid_density(mix)
-    food = component_food(mix, component.kind, density)
-    heats = specific_enthalpy(food, np.array([end, start]))
+        activity, dry = activity_of_water(parts), False
+    except OutsideRange:  # melted chocolate, a caramel: no water to speak of
+        activity, dry = 0.0, True
+    heats = specific_enthalpy(
+        component_food(mix, kind, liquid_density(mix)), np.array([end, start])
+    )
     liquid = Liquid(
         mass=mix.mass,
         heat_capacity=float(heats[1] - heats[0]) / (start - end),
         water_activity=activity,
         solids=mix.mass * (1.0 - parts.water - parts.alcohol),
     )
-    return liquid, mix.mass / density
+    return liquid, dry
 
 
 def _cooled(scene: _Scene, **off: float) -> Cooling:
@@ -153,7 +164,8 @@ def _cooled(scene: _Scene, **off: float) -> Cooling:
     bowl = Bowl(
         opening=math.pi / 4.0 * width**2,
         coefficient=5.0 * off.get("air", 1.0),
-        lid=scene.step.covered,
+        lid=scene.step.covered or scene.dry,
+        lid_emissivity=LID if scene.step.covered else SURFACE,
         wall=math.pi * width * depth + math.pi / 4.0 * width**2,
         wall_coefficient=(ICE_SIDE if ice else AIR_SIDE) * off.get("wall", 1.0),
         bath=ICE if ice else None,

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from entremetry.errors import OutsideRange
 from entremetry.kitchen.kitchen_document import KitchenDocument
-from entremetry.physics.appliance import Freezer, greatest_load, load, power_for
-from entremetry.timings.piece_body import piece_body
+from entremetry.physics.appliance import Freezer, Load, greatest_load, load, power_for
+from entremetry.timings.crossing import crossing
+from entremetry.timings.piece_body import PieceBody, piece_body
+from entremetry.timings.piece_run import run_piece
 from entremetry.timings.place import ROOM
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Fact
@@ -23,59 +25,90 @@ EXCHANGE = 6.0  # W/K between the air and what lies in it, our_own
 HARMED = 258.15  # K: 3 K above -18 °C is what EU rules allow in transport, eu_89_108
 MOST = 48
 FEW_CELLS = 160  # enough for the heat that a piece gives off
+WATCHED = 2.0  # times as long as one piece alone needs, for the batch
+FELT = 0.2  # K: warmer than this, the air makes the batch slower
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FreezerLoad:
-    """Warmest air and contents with the batch [K], and the pieces that would do no harm."""
+    """Set point and warmest air [K], the batch's time [s], pieces that would do no harm.
 
+    `time` is None if the batch is not frozen in twice the time of one piece.
+    """
+
+    set_point: float
     air: float
-    contents: float
+    time: float | None
     most_pieces: int
 
 
 def freezer_load(
     setting: Setting, kitchen: KitchenDocument | None, pieces: int, duration: float
 ) -> FreezerLoad | None:
-    """Follow the freezer's air while so many pieces freeze; None if they are far too many."""
-    freezer = _freezer(setting, kitchen)
+    """Follow the freezer's air while so many pieces freeze; None if they are far too many.
+
+    `duration` is what one piece alone takes. [s]
+    """
     coarse = piece_body(setting.placed, setting.materials, most_cells=FEW_CELLS)
-    body, start = coarse.body, setting.start
     air = setting.stage.surroundings
     try:
-        done = load(freezer, body, start, air, pieces, duration)
+        freezer = _freezer(setting, kitchen)
+        done = load(freezer, coarse.body, setting.start, air, pieces, WATCHED * duration)
     except OutsideRange:
         return None
     return FreezerLoad(
+        set_point=freezer.set_point,
         air=float(done.air.max()),
-        contents=done.warmest_contents,
-        most_pieces=greatest_load(freezer, body, start, air, duration, HARMED, most=MOST),
+        time=_time(setting, coarse, done, duration),
+        most_pieces=greatest_load(
+            freezer, coarse.body, setting.start, air, duration, HARMED, most=MOST
+        ),
     )
 
 
 def load_facts(found: FreezerLoad | None, pieces: int) -> Iterator[Fact]:
     """The load in numbers a cook can use."""
-    if found is None:
+    most = 0 if found is None else found.most_pieces
+    if found is not None:
+        together = f"with {pieces} at once" if pieces > 1 else "with one in it"
         yield Fact(
-            name="pieces at once that do no harm",
-            value=0.0,
-            unit="pieces",
-            because=f"{pieces} at once are far too much for this freezer",
+            name="warmest air in the freezer",
+            value=found.air - 273.15,
+            unit="°C",
+            because=together,
         )
-        return
-    yield Fact(
-        name="warmest air in the freezer",
-        value=found.air - 273.15,
-        unit="°C",
-        because=f"with {pieces} at once",
-    )
+        if found.time is not None and found.air > found.set_point + FELT:
+            yield Fact(
+                name="time in the air so warmed",
+                value=found.time / 3600.0,
+                unit="h",
+                because=together,
+            )
     yield Fact(
         name="pieces at once that do no harm",
-        value=float(found.most_pieces),
+        value=float(most),
         unit="pieces",
-        because="what is already in the freezer stays below -15 °C"
-        + (" (not looked further)" if found.most_pieces == MOST else ""),
+        because=_harmless(found, pieces),
     )
+
+
+def _harmless(found: FreezerLoad | None, pieces: int) -> str:
+    if found is None:
+        return f"{pieces} at once are far too much for this freezer"
+    more = " (not looked further)" if found.most_pieces == MOST else ""
+    return "what is already in the freezer stays below -15 °C" + more
+
+
+def _time(setting: Setting, coarse: PieceBody, done: Load, alone: float) -> float | None:
+    """Time of the batch: that of one piece, times what the warmer air adds on coarse cells. [s]"""
+    until = setting.stage.until
+    if until is None or float(done.air.max()) < setting.place.temperature + FELT:
+        return alone
+    free = run_piece(coarse, setting.start, replace(setting.stage, walls={}))
+    loaded = crossing(done.piece, "warmest", until.temperature, falling=True)
+    if loaded is None or not free.reached:
+        return None
+    return alone * max(loaded / free.end, 1.0)
 
 
 def _freezer(setting: Setting, kitchen: KitchenDocument | None) -> Freezer:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+
+import numpy as np
 
 from entremetry.dessert.dessert import Component
 from entremetry.dessert.needs import coated_area, total
@@ -15,15 +17,15 @@ from entremetry.method.waiting import GlazeAt
 from entremetry.physics.glaze_film import Fluidity
 from entremetry.physics.glaze_pour import Dome, Glaze, Pour, pour, pour_window
 from entremetry.quantities import format_celsius, format_mass
-from entremetry.timings.component_food import component_material
+from entremetry.timings.component_food import material_of
+from entremetry.timings.piece_regions import main_part
 from entremetry.timings.place import place
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
 
-FREEZER_COLD = 255.15  # K
 SURPLUS = 3.0  # poured over a piece, in masses of what stays, where the author states none
-TRIED = 2.0  # K between the pour temperatures that are tried
-WARMEST = 318.15  # K
+COOLEST, WARMEST = 296.15, 318.15  # K: between which pour temperatures are tried
+APART = 2.0  # K between them, and half as much at the ends of what is good
 USUAL_GLAZE = Fluidity(
     warm=308.15,
     warm_viscosity=1.0,
@@ -33,6 +35,9 @@ USUAL_GLAZE = Fluidity(
 )
 """Flow of a gelatine and glucose glaze: from_memory, no measured curve was found. It sets at
 22 °C, as gelatine of 200 Bloom at 1.5 % does."""
+TOO_COOL = "cooler, the film is thicker than 3 mm or does not run off"
+LOOKED = "warmer was not tried"
+TOO_WARM = "warmer, it is thinner than 0.8 mm, melts the piece or does not set in 4 minutes"
 SOURCES = ("lee_2016", "carslaw_jaeger_1959", "from_memory")
 
 
@@ -51,15 +56,15 @@ def glazing_answer(
     if placement is None or not isinstance(step, GlazeAt):
         raise QuantityError("a dessert without a coating", "a glaze placed as a coating")
     component = _component(reckoning, placement.component)
-    glaze, dome = _glaze(reckoning, component), _dome(reckoning, placement)
+    cold = place("freezer", None, kitchen).temperature
+    glaze, dome = _glaze(reckoning, component), _dome(reckoning, placement, cold)
     poured = placement.pour or SURPLUS * total(reckoning.needs, placement.component).mass
     room = place("room", None, kitchen)
     try:
         done = pour(glaze, dome, step.temperature, poured, air=room.temperature)
     except OutsideRange as error:
         raise QuantityError(f"a pour at {format_celsius(step.temperature)}", str(error)) from error
-    tried = [295.15 + TRIED * n for n in range(1, 12) if 295.15 + TRIED * n <= WARMEST]
-    window, _ = pour_window(glaze, dome, poured, temperatures=tried)
+    window = _window(glaze, dome, poured, step.temperature)
     return StepTemperatures(
         step=timed.id,
         name=timed.name,
@@ -73,7 +78,7 @@ def glazing_answer(
         mostly="how thick this glaze is, which nobody has measured",
         because="heat through film and piece, the film draining as it thickens",
         sources=SOURCES,
-        assumptions=_assumptions(poured),
+        assumptions=_assumptions(poured, cold),
         curves=(),
         marks=(),
         field=None,
@@ -95,25 +100,45 @@ def _component(reckoning: Reckoning, component_id: str) -> Component:
 def _glaze(reckoning: Reckoning, component: Component) -> Glaze:
     made = reckoning.makings[component.id]
     return Glaze(
-        material=component_material(made, component.kind, component.name),
+        material=material_of(reckoning, component.id),
         density=made.density.value,
         fluidity=USUAL_GLAZE,
     )
 
 
-def _dome(reckoning: Reckoning, placement: CoatingPlacement) -> Dome:
+def _dome(reckoning: Reckoning, placement: CoatingPlacement, cold: float) -> Dome:
     """The piece as the dome of the same glazed area."""
-    outer = max(reckoning.placed.filled, key=lambda part: part.volume)
-    component = _component(reckoning, outer.component)
     in_portions = reckoning.dessert.document.portions is not None
     area = coated_area(placement, reckoning.dessert.mould, in_portions=in_portions)
     return Dome(
-        material=component_material(
-            reckoning.makings[component.id], component.kind, component.name
-        ),
-        temperature=FREEZER_COLD,
+        material=material_of(reckoning, main_part(reckoning.placed).component),
+        temperature=cold,
         radius=math.sqrt(area / (2.0 * math.pi)),
     )
+
+
+def _window(glaze: Glaze, dome: Dome, poured: float, own: float) -> tuple[float, float] | None:
+    """Coolest and warmest pour whose film is good, to a kelvin; from the step's own if it is."""
+
+    def good(temperature: float) -> bool:
+        return pour_window(glaze, dome, poured, temperatures=[temperature])[0] is not None
+
+    tried = np.arange(COOLEST, WARMEST + 0.5, APART)
+    start = own if good(own) else next((float(t) for t in tried if good(float(t))), None)
+    if start is None:
+        return None
+    return _edge(good, start, COOLEST), _edge(good, start, WARMEST)
+
+
+def _edge(good: Callable[[float], bool], inside: float, limit: float) -> float:
+    """Last good temperature on the way from a good one to a limit, to a kelvin."""
+    if good(limit):
+        return limit
+    outside = limit
+    while abs(outside - inside) > APART / 2.0:
+        middle = (inside + outside) / 2.0
+        inside, outside = (middle, outside) if good(middle) else (inside, middle)
+    return inside
 
 
 def _facts(done: Pour, window: tuple[float, float] | None) -> Iterator[Fact]:
@@ -129,13 +154,18 @@ def _facts(done: Pour, window: tuple[float, float] | None) -> Iterator[Fact]:
     )
     yield Fact(name="depth that melts", value=done.melt_depth * 1e3, unit="mm")
     if window is not None:
-        yield Fact(name="pour from", value=window[0] - 273.15, unit="°C")
-        yield Fact(name="pour up to", value=window[1] - 273.15, unit="°C")
+        yield Fact(name="pour from", value=window[0] - 273.15, unit="°C", because=TOO_COOL)
+        yield Fact(
+            name="pour up to",
+            value=window[1] - 273.15,
+            unit="°C",
+            because=LOOKED if window[1] >= WARMEST else TOO_WARM,
+        )
 
 
-def _assumptions(poured: float) -> tuple[str, ...]:
+def _assumptions(poured: float, cold: float) -> tuple[str, ...]:
     return (
-        f"The piece is at {format_celsius(FREEZER_COLD)} and taken as a dome of the same area; "
+        f"The piece is at {format_celsius(cold)} and taken as a dome of the same area; "
         f"{format_mass(poured)} is poured over it.",
         "The glaze is taken to flow like a usual gelatine and glucose glaze (1 Pa s at 35 °C, "
         "4 Pa s at 28 °C, set at 22 °C, from memory): no measured curve was found.",

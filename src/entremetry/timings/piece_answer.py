@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-import numpy as np
-
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.physics.conduction.history import History
+from entremetry.physics.conduction.stage import COLDEST, WARMEST
 from entremetry.quantities import format_celsius
 from entremetry.timings.component_food import freezing_curve
+from entremetry.timings.crossing import crossing
+from entremetry.timings.piece_regions import main_part
 from entremetry.timings.piece_run import Band, band, field, run_piece
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
@@ -67,34 +68,28 @@ def _curves(reckoning: Reckoning, timed: TimedStep, history: History) -> Iterato
 
 
 def _marks(reckoning: Reckoning, timed: TimedStep, history: History) -> Iterator[Mark]:
-    """When ice begins or is gone in the heart, and when the edge leaves the cold."""
-    component = timed.component.id if timed.component else _main(reckoning)
-    mix = reckoning.makings[component].mix
+    """When ice begins or is gone, when all is safe, and when it leaves the cold."""
+    component = timed.component.id if timed.component else main_part(reckoning.placed).component
+    mix, name = reckoning.makings[component].mix, reckoning.dessert.names[component]
     curve = freezing_curve(mix.constituents * (1.0 / mix.mass))
+    falling = timed.kind == FREEZE
+    found: list[tuple[float | None, str]] = []
     if curve is not None:
-        falling = timed.kind == FREEZE
-        time = _crossing(history, "heart", curve.freezing_point, falling=falling)
+        ice = curve.freezing_point
+        if falling:
+            found.append(
+                (crossing(history, WARMEST, ice, falling=falling), f"ice everywhere in {name}")
+            )
+        else:
+            found.append(
+                (crossing(history, COLDEST, ice, falling=falling), f"no ice left in {name}")
+            )
+    if falling:
+        found.append(
+            (crossing(history, WARMEST, COLD_LIMIT, falling=falling), "all of it below 5 °C")
+        )
+    else:
+        found.append((crossing(history, "edge", COLD_LIMIT, falling=falling), "edge above 5 °C"))
+    for time, text in found:
         if time is not None:
-            text = "ice begins in the heart" if falling else "ice gone in the heart"
             yield Mark(time=time, text=text)
-    if timed.kind != FREEZE:
-        time = _crossing(history, "edge", COLD_LIMIT, falling=False)
-        if time is not None:
-            yield Mark(time=time, text="edge above 5 °C")
-
-
-def _main(reckoning: Reckoning) -> str:
-    return max(reckoning.placed.filled, key=lambda part: part.volume).component
-
-
-def _crossing(history: History, point: str, level: float, *, falling: bool) -> float | None:
-    """First time at which a point passes a temperature. [s]"""
-    values = history.curve(point)
-    past = values <= level if falling else values >= level
-    if past[0] or not past.any():
-        return None
-    after = int(np.argmax(past))
-    before = after - 1
-    share = (level - values[before]) / (values[after] - values[before])
-    times = history.times
-    return float(times[before] + share * (times[after] - times[before]))

@@ -17,6 +17,7 @@ from entremetry.timings.piece_body import PieceBody
 from entremetry.timings.step_temperatures import Field
 
 FRAMES = 13
+LAST = 0.999  # of the run: a run with other steps may end a moment earlier
 LONGEST = 4.0 * 86400.0  # s
 
 
@@ -38,7 +39,7 @@ def run_piece(
     history = run(piece.body, start, (stage,), piece.points, Course(longest=LONGEST))
     if not frames:
         return history
-    keep = tuple(float(time) for time in np.linspace(0.0, history.end, FRAMES)[1:])
+    keep = tuple(float(time) for time in np.linspace(0.0, LAST * history.end, FRAMES))
     return run(piece.body, start, (stage,), piece.points, Course(longest=LONGEST, keep=keep))
 
 

@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from entremetry.errors import QuantityError
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.physics.conduction.surroundings import Surroundings
 from entremetry.physics.support import BOXED_AIR, Support, contact_coefficient
+from entremetry.quantities import format_celsius
 
 HOME_FREEZER = 255.15  # K
 BLAST = 243.15  # K
 HOME_FRIDGE = 277.15  # K
 ROOM = 293.15  # K
+COLDEST, WARMEST = 235.15, 333.15  # K: what is known of food ends at -40 °C
 EMISSIVITY = 0.9
 SPAN = 10.0  # K, the difference at which a still-air coefficient is given
 STILL_AIR = 4.3  # W/(m2 K) at SPAN on a piece of 10 cm: churchill_1983, see the theory page
@@ -56,12 +59,25 @@ class Place:
 
 
 def place(kind: str, support: Support | None, kitchen: KitchenDocument | None) -> Place:
-    """The kitchen's place of a kind, or a usual one that says it is assumed."""
+    """The kitchen's place of a kind, or a usual one that says it is assumed.
+
+    Raises
+    ------
+    QuantityError
+        If its air is colder or warmer than food is tabled for.
+    """
     if kind in ("freezer", "blast freezer"):
-        return _freezer(kind, support, kitchen)
-    if kind == "fridge":
-        return _fridge(support, kitchen)
-    return _room(support, kitchen)
+        found = _freezer(kind, support, kitchen)
+    elif kind == "fridge":
+        found = _fridge(support, kitchen)
+    else:
+        found = _room(support, kitchen)
+    if not COLDEST <= found.temperature <= WARMEST:
+        raise QuantityError(
+            f"the {found.name} at {format_celsius(found.temperature)}",
+            f"air from {format_celsius(COLDEST)} to {format_celsius(WARMEST)}",
+        )
+    return found
 
 
 def _freezer(kind: str, support: Support | None, kitchen: KitchenDocument | None) -> Place:
@@ -120,6 +136,6 @@ def _room(support: Support | None, kitchen: KitchenDocument | None) -> Place:
 
 def _assumed(kind: str, temperature: float, support: Support) -> str:
     return (
-        f"A {kind} of {temperature - 273.15:.0f} °C is assumed, the piece on a {support}; "
+        f"A {kind} of {format_celsius(temperature)} is assumed, the piece on a {support}; "
         "describe your kitchen to be exact."
     )
