@@ -7,6 +7,7 @@ from types import MappingProxyType
 
 from entremetry.errors import UnknownName
 from entremetry.sources.bibliography import (
+    checks,
     dessert,
     formula,
     general,
@@ -33,6 +34,7 @@ ROOMS = (
     kitchen,
     dessert,
     publish,
+    checks,
 )
 
 
