@@ -14,6 +14,7 @@ from entremetry.physics.conduction.section_body import plane_body, round_body
 from entremetry.physics.conduction.stage import Stage, Target
 from entremetry.physics.conduction.surroundings import INSULATED, Surroundings, Wall
 from entremetry.physics.conduction.variation import Variation
+from entremetry.physics.conduction.warm_up import warm_up
 
 __all__ = [
     "INSULATED",
@@ -37,4 +38,5 @@ __all__ = [
     "rectangle",
     "round_body",
     "run",
+    "warm_up",
 ]

@@ -12,6 +12,9 @@ from entremetry.physics.conduction.cells import Tables
 from entremetry.physics.conduction.compiled import compiled
 from entremetry.physics.material import Material
 
+MIXED_ROWS = 513
+"""Rows of a mixed cell's table at most."""
+
 
 def stack(materials: Sequence[Material], mixtures: Sequence[tuple[float, ...]]) -> Tables:
     """Join the tables of pure materials and of mixtures, given as volume fractions."""
@@ -24,7 +27,7 @@ def stack(materials: Sequence[Material], mixtures: Sequence[tuple[float, ...]]) 
     )
     if not mixtures:
         return _with_rows(pure)
-    rows = int(max(pure.last)) + 1
+    rows = min(int(max(pure.last)) + 1, MIXED_ROWS)
     made = blend(pure, np.array(mixtures, dtype=float), rows)
     pairs = zip(pure, shifted(made, pure), strict=True)
     return _with_rows(Tables(*(np.concatenate(pair) for pair in pairs)))

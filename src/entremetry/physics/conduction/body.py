@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import TypeVar
 
 import numpy as np
+from numpy.typing import NDArray
 
 from entremetry.errors import OutsideRange, UnknownName
 from entremetry.physics.arrays import Flags, Floats, Integers
@@ -13,6 +15,7 @@ from entremetry.physics.conduction.blend import pure_or_mixed, stack
 from entremetry.physics.conduction.cells import Cells, Tables
 from entremetry.physics.material import Material
 
+Number = TypeVar("Number", np.float64, np.int64)
 MOST_CELLS = 2_000_000
 SMALLEST = 0.02
 """Cells filled less than this are joined to a neighbour."""
@@ -111,20 +114,20 @@ def assemble(
     cells = Cells(
         shape=shape,
         pad=pad,
-        volume=np.pad(total, pad),
-        bulk=np.pad(np.where(total > 0.0, total, full), pad, constant_values=1.0),
-        table=np.pad(table, pad),
-        gain=np.pad(inverse * tables.inverse_step[table], pad),
-        shift=np.pad((tables.start * tables.inverse_step)[table], pad),
-        steps=np.pad(tables.last[table] - 1, pad),
-        offset=np.pad(tables.offset[table], pad),
-        link0=np.pad(links[0], pad),
-        link1=np.pad(links[1], pad),
-        link2=np.pad(links[2], pad),
+        volume=_padded(total, pad),
+        bulk=_padded(np.where(total > 0.0, total, full), pad, 1.0),
+        table=_padded(table, pad),
+        gain=_padded(inverse * tables.inverse_step[table], pad),
+        shift=_padded((tables.start * tables.inverse_step)[table], pad),
+        steps=_padded(tables.last[table] - 1, pad),
+        offset=_padded(tables.offset[table], pad),
+        link0=_padded(links[0], pad),
+        link1=_padded(links[1], pad),
+        link2=_padded(links[2], pad),
         same0=_same(table, shape[1] * shape[2], pad),
         same1=_same(table, shape[2], pad),
         same2=_same(table, 1, pad),
-        watched=np.pad(np.where(seen > 0.5 * total, seen, 0.0), pad),
+        watched=_padded(np.where(seen > 0.5 * total, seen, 0.0), pad),
     )
     places = np.stack(np.unravel_index(cell, shape), axis=1)
     centres = np.array(origin) + (places + 0.5) * np.array(spacing)
@@ -145,9 +148,18 @@ def assemble(
     )
 
 
+def _padded(values: NDArray[Number], pad: int, fill: float = 0.0) -> NDArray[Number]:
+    """The same values with a margin before and behind."""
+    whole = np.full(values.size + 2 * pad, fill, dtype=values.dtype)
+    whole[pad : pad + values.size] = values
+    return whole
+
+
 def _same(table: Integers, stride: int, pad: int) -> Flags:
     """Whether each cell and the one a stride further share their table."""
-    return np.pad(np.append(table[stride:] == table[:-stride], np.zeros(stride, dtype=bool)), pad)
+    same = np.zeros(table.size + 2 * pad, dtype=bool)
+    same[pad : pad + table.size - stride] = table[stride:] == table[:-stride]
+    return same
 
 
 def _joined(

@@ -21,7 +21,7 @@ TIME, WARMEST, COLDEST, MEAN, GAINED = range(5)
 EASY = 4  # first steps of a stage, fully implicit
 SHORTEST = 1e-4  # s
 GROWTH = 2.0
-BACK = 0.1  # K against its course: then some steps are taken fully implicit
+BACK = 0.1  # K against its course, or beyond all around: then some steps go fully implicit
 LEAP = 2.0  # K that the target's own value should move in a step
 NEAR = 2e-3  # K: close enough to a target
 LANDINGS = 5  # shortened steps in a row that try to meet it
@@ -89,6 +89,12 @@ def march(
             continue
         observe(cells, fields, probes, record[rows])
         record[rows, TIME] = clock[NOW] + step
+        if step > 1.0 and beyond(cells, fields, patches, surface, record, rows):
+            take_back(cells, fields, tables)
+            clock[STEP] = 0.5 * step
+            clock[CALM] = EASY
+            tries = 0
+            continue
         leap = 0.0
         if goal.column > 0:
             leap = abs(record[rows, goal.column] - record[rows - 1, goal.column])
@@ -127,6 +133,29 @@ def march(
         clock[TAKEN] += 1.0
         clock[CALM] = max(clock[CALM] - 1.0, 0.0)
     return TIME_UP, rows
+
+
+@compiled
+def beyond(
+    cells: Cells, fields: Fields, patches: Patches, surface: Surface, record: Floats, row: int
+) -> bool:
+    """Tell whether a place became warmer or colder than all that was inside and around."""
+    hot, cold = record[row, WARMEST], record[row, COLDEST]
+    if hot <= record[row - 1, WARMEST] + BACK and cold >= record[row - 1, COLDEST] - BACK:
+        return False
+    low, high = math.inf, -math.inf
+    for c in range(cells.volume.size):
+        if cells.volume[c] > 0.0:
+            low = min(low, fields.old_temperature[c])
+            high = max(high, fields.old_temperature[c])
+    for p in range(patches.cell.size):
+        if surface.outside[p] > 0.0:
+            low = min(low, surface.air[p])
+            high = max(high, surface.air[p])
+        if patches.heat[p] > 0.0:
+            low = min(low, surface.wall_temperature[p])
+            high = max(high, surface.wall_temperature[p])
+    return bool(hot > high + BACK or cold < low - BACK)
 
 
 @compiled
@@ -186,6 +215,7 @@ def choose_step(cells: Cells, fields: Fields, goal: Goal, clock: Floats, step: f
     for c in range(t.size):
         foreseen = old[c] + ratio * (old[c] - earlier[c])
         total += volume[c] * abs(t[c] - foreseen)
+    for c in range(t.size):
         weight += volume[c]
     distance = max(total / weight, 1e-12)
     factor = math.sqrt(goal.accuracy / distance)
@@ -206,11 +236,13 @@ def observe(cells: Cells, fields: Fields, probes: Probes, row: Floats) -> None:
     last = cells.volume.size - first
     t, watched = fields.temperature[first:last], cells.watched[first:last]
     for c in range(t.size):
-        seen = watched[c] > 0.0
-        warmest = max(warmest, t[c] if seen else -1e9)
-        coldest = min(coldest, t[c] if seen else 1e9)
         total += t[c] * watched[c]
+    for c in range(t.size):
         weight += watched[c]
+    for c in range(t.size):
+        if watched[c] > 0.0:
+            warmest = t[c] if t[c] > warmest else warmest
+            coldest = t[c] if t[c] < coldest else coldest
     row[WARMEST] = warmest
     row[COLDEST] = coldest
     row[MEAN] = total / weight
