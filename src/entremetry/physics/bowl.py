@@ -186,18 +186,16 @@ def cool(
     for temperature in (start, end):
         TEMPERATURE.require(temperature)
     rows = [(0.0, start, 0.0)]
-    sign = np.sign(end - start)
-    reason = ""
+    sign = float(np.sign(end - start))
+    end, reason = _goal(liquid, bowl, room, start, end)
     while sign * (end - rows[-1][1]) > 1e-9:
         time, t, gone = rows[-1]
         rate = _rates(liquid, bowl, room, t, gone)[0]
-        if rate * sign <= SLOWEST:
-            reason = f"never: at {t - 273.15:.1f} °C no more heat flows"
-            break
         if time >= longest or len(rows) > MOST_STEPS:
             reason = f"not within {longest / 3600.0:.1f} h: it stands at {t - 273.15:.1f} °C"
             break
-        rows.append(_next(liquid, bowl, room, rows[-1], end, min(STEP / abs(rate), longest - time)))
+        step = min(min(STEP, abs(end - t)) / abs(rate), longest - time)
+        rows.append(_next(liquid, bowl, room, rows[-1], end, step))
     table = np.array(rows)
     return Cooling(
         times=table[:, 0],
@@ -206,6 +204,28 @@ def cool(
         reached=not reason,
         reason=reason,
     )
+
+
+def _goal(liquid: Liquid, bowl: Bowl, room: Room, start: float, end: float) -> tuple[float, str]:
+    """Where the run ends, and why if that is not the end wished for.
+
+    Heat stops flowing where the loss is nought; a run stays STEP short of there, where steps that
+    aim at STEP are still stable.
+    """
+    sign = float(np.sign(end - start))
+
+    def flows(t: float) -> bool:
+        return sign * _rates(liquid, bowl, room, t, 0.0)[0] > SLOWEST
+
+    if sign == 0.0 or flows(end):
+        return end, ""
+    near, far = start, end
+    for _ in range(50):
+        middle = (near + far) / 2.0
+        near, far = (middle, far) if flows(middle) else (near, middle)
+    short = near - sign * STEP
+    reason = f"never: at {near - 273.15:.1f} °C no more heat flows"
+    return (short if sign * (short - start) > 0.0 else start), reason
 
 
 def _next(
