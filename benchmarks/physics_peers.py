@@ -167,7 +167,7 @@ def cvode(given: Problem, rtol: float = 1e-3) -> float:
     solver = CVODE(
         right,
         rtol=rtol,
-        atol=1e-2,
+        atol=1e-3,
         linsolver="band",
         lband=given.bandwidth,
         uband=given.bandwidth,

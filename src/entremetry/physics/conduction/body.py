@@ -48,6 +48,7 @@ class Body:
     distance: Floats  # of each piece of skin from its cell's centre, signed [m]
     axis_at_origin: bool = False  # a round body that reaches its axis
     bends: Mapping[str, tuple[float, float]]  # of each face: area of its offset, see `spread`
+    shares: Floats  # (3, pieces): squares of the normals' parts, adding up to one
 
     def __repr__(self) -> str:
         filled = int((self.cells.volume > 0.0).sum())
@@ -132,6 +133,7 @@ def assemble(
     places = np.stack(np.unravel_index(cell, shape), axis=1)
     centres = np.array(origin) + (places + 0.5) * np.array(spacing)
     merged, distance = _patched(skin, cell, centres)
+    squares = merged.normal**2 / np.sum(merged.normal**2, axis=1)[:, None]
     return Body(
         cells=cells,
         tables=tables,
@@ -145,6 +147,7 @@ def assemble(
         distance=distance,
         axis_at_origin=axis_at_origin,
         bends=bends,
+        shares=np.ascontiguousarray(squares.T),
     )
 
 

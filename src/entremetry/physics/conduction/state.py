@@ -144,28 +144,26 @@ def new_state(
 
 
 def _bare(body: Body) -> Patches:
-    squares = body.skin.normal**2
-    squares = squares / squares.sum(axis=1)[:, None]
     nought = np.zeros(body.skin.area.size)
     return Patches(
         cell=body.skin.cell + body.cells.pad,
         group=body.skin.face,
         area=body.skin.area,
         distance=body.distance,
-        share0=np.ascontiguousarray(squares[:, 0]),
-        share1=np.ascontiguousarray(squares[:, 1]),
-        share2=np.ascontiguousarray(squares[:, 2]),
+        share0=body.shares[0],
+        share1=body.shares[1],
+        share2=body.shares[2],
         inner=nought.copy(),
         outer=nought.copy(),
         heat=nought.copy(),
         spread=nought + 1.0,
-        axes=_axes(squares),
+        axes=_axes(body.shares),
     )
 
 
-def _axes(squares: Floats) -> tuple[bool, bool, bool]:
+def _axes(shares: Floats) -> tuple[bool, bool, bool]:
     """Along which axes any part of the surface faces."""
-    faced = squares.sum(axis=0) > 0.0
+    faced = shares.sum(axis=1) > 0.0
     return (bool(faced[0]), bool(faced[1]), bool(faced[2]))
 
 

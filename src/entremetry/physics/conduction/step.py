@@ -27,13 +27,12 @@ def advance(
     rate = 1.0 / step
     remember(cells, fields)
     connect(cells, fields)
-    if theta < 1.0:
-        add_flow(cells, fields, fields.old_balance, 1.0 - theta)
+    begin_residual(cells, fields, theta)
     for number in range(1, PASSES + 1):
         if number > 1:
             connect(cells, fields)
-        start_residual(cells, fields, rate)
-        add_flow(cells, fields, fields.residual, theta)
+            start_residual(cells, fields, rate)
+            add_flow(cells, fields, fields.residual, theta)
         add_exchange(patches, fields, surface, fields.residual, theta)
         solve_axes(cells, patches, fields, surface, rate, theta)
         apply_change(cells, fields)
@@ -44,11 +43,22 @@ def advance(
 
 
 @compiled
+def begin_residual(cells: Cells, fields: Fields, theta: float) -> None:
+    """Residual of the first pass, whose old and new flows are the same; keep the old share."""
+    first = cells.pad
+    last = cells.volume.size - first
+    residual, balance = fields.residual[first:last], fields.old_balance[first:last]
+    residual[:] = 0.0
+    add_flow(cells, fields, fields.residual, 1.0)
+    for c in range(residual.size):
+        balance[c] = (1.0 - theta) * residual[c]
+
+
+@compiled
 def remember(cells: Cells, fields: Fields) -> None:
     """Keep the state before the step."""
     first = cells.pad
     last = cells.volume.size - first
-    fields.old_balance[first:last] = 0.0
     fields.old_enthalpy[first:last] = fields.enthalpy[first:last]
     fields.old_temperature[first:last] = fields.temperature[first:last]
 

@@ -10,10 +10,9 @@ from entremetry.physics.conduction.compiled import compiled
 
 STEFAN_BOLTZMANN = 5.670374419e-8  # CODATA 2018
 # Columns of the array of boundaries, one row per face group
-AIR, COEFFICIENT, CONTACT, EMISSIVITY, RADIANT, VAPOUR, WETNESS, TRANSFER, EXPONENT, SPAN = range(
-    10
-)
-COLUMNS = 10
+AIR, COEFFICIENT, CONTACT, EMISSIVITY, RADIANT, VAPOUR = range(6)
+WETNESS, TRANSFER, EXPONENT, SPAN, PLAIN = range(6, 11)
+COLUMNS = 11
 
 
 @compiled
@@ -30,8 +29,11 @@ def prepare(
     fields.surface1[:] = 0.0
     fields.surface2[:] = 0.0
     for p in range(patches.cell.size):
-        film, air = exchange(boundaries[patches.group[p]], surface.outside_temperature[p])
-        contact = boundaries[patches.group[p], CONTACT]
+        group = patches.group[p]
+        film, air = boundaries[group, COEFFICIENT], boundaries[group, AIR]
+        if boundaries[group, PLAIN] == 0.0:
+            film, air = exchange(boundaries[group], surface.outside_temperature[p])
+        contact = boundaries[group, CONTACT]
         c = patches.cell[p]
         outside = 0.0
         resistance = 0.0

@@ -89,6 +89,7 @@ class Surroundings:
             transfer,
             self.exponent,
             self.span,
+            float(self.emissivity == self.exponent == transfer == 0.0),
         )
         return values
 
