@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
+import math
+
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import OutsideRange, QuantityError
 from entremetry.method.cooking import Heated
 from entremetry.physics.reduction import reduce
+from entremetry.quantities import format_length
 from entremetry.timings.bowl_content import bowl_content, mix_of
 from entremetry.timings.start import HELD_AT, stated_temperature
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
 
-NET_POWER = 800.0  # W into the pan from a ring at medium heat, our_own
-POWERS = (500.0, 1300.0)
+MEDIUM = (31e3, 20e3, 51e3)  # W/m2 into a pan at medium heat: best, least, most, our_own
+GENTLE = (10e3, 6e3, 18e3)  # W/m2 under eggs and milk, which are not let boil, our_own
+GENTLE_UP_TO = 363.15  # K
+LEAST_PAN = 0.14  # m, the smallest pan of a kitchen, our_own
+LIQUID = 1050.0  # kg/m3, a quarter as deep in its pan as it is wide
 BOILING = 373.15  # K
 HEAT = 3600.0  # J/(kg K), a watery fruit base, choi_okos_1986
 SOURCES = ("incropera_2007", "our_own")
@@ -27,22 +33,25 @@ def boiling_answer(reckoning: Reckoning, timed: TimedStep) -> StepTemperatures:
         If nothing boils away at the step, so that there is no time to compute.
     """
     gone, before = _water(reckoning, timed)
-    times = [_time(before, gone, power, timed) for power in (NET_POWER, *POWERS)]
+    width = max(LEAST_PAN, (16.0 * before / LIQUID / math.pi) ** (1.0 / 3.0))
+    powers = [math.pi / 4.0 * width**2 * flux for flux in _fluxes(timed)]
+    best, slow, fast = (_time(before, gone, power, timed) for power in powers)
     return StepTemperatures(
         step=timed.id,
         name=timed.name,
         kind=timed.kind,
         sentence=timed.sentence,
         target=None,
-        time=times[0],
-        low=times[2],
-        high=times[1],
+        time=best,
+        low=fast,
+        high=slow,
         reason="",
         mostly="how strong the ring is",
         because="heat of the ring into warming and into boiling water away, 2257 kJ a kilogram",
         sources=SOURCES,
         assumptions=(
-            f"{NET_POWER:.0f} W reach the pan; {POWERS[0]:.0f} to {POWERS[1]:.0f} W are tried.",
+            f"In a pan {format_length(round(width, 2))} wide; about {_watts(powers[0])} reach what "
+            f"is in it, and {_watts(powers[1])} to {_watts(powers[2])} are tried.",
         ),
         curves=(),
         marks=(),
@@ -54,6 +63,16 @@ def boiling_answer(reckoning: Reckoning, timed: TimedStep) -> StepTemperatures:
             Fact(name="left in the pan", value=(before - gone) * 1e3, unit="g"),
         ),
     )
+
+
+def _fluxes(timed: TimedStep) -> tuple[float, float, float]:
+    step = timed.step
+    stated = step.temperature if isinstance(step, Heated) else None
+    return GENTLE if stated is not None and stated < GENTLE_UP_TO else MEDIUM
+
+
+def _watts(power: float) -> str:
+    return f"{round(power, -1):.0f} W"
 
 
 def _water(reckoning: Reckoning, timed: TimedStep) -> tuple[float, float]:

@@ -32,7 +32,7 @@ COLDEST_LIQUID = 255.15  # K
 LID, SURFACE = 0.3, 0.95  # emissivity of a shiny lid and of food, incropera_2007
 SOURCES = ("incropera_2007", "choi_okos_1986", "our_own")
 UNCERTAIN = (
-    ("how wide the bowl is", {"width": 0.85}, {"width": 1.15}),
+    ("how wide the bowl is", {"width": 0.85}, {"width": 1.6}),
     ("the air over it", {"air": 0.7}, {"air": 1.3}),
     ("the wall and the stirring", {"wall": 0.6}, {"wall": 1.5}),
     ("the room", {"room": 2.0}, {"room": -2.0}),

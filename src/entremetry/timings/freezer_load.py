@@ -33,11 +33,12 @@ FELT = 0.2  # K: warmer than this, the air makes the batch slower
 class FreezerLoad:
     """Set point and warmest air [K], the batch's time [s], pieces that would do no harm.
 
-    `time` is None if the batch is not frozen in twice the time of one piece.
+    `time` is None if the batch is not frozen in twice the time of one piece, `air` as well if
+    it is far too much for this freezer.
     """
 
     set_point: float
-    air: float
+    air: float | None
     time: float | None
     most_pieces: int
 
@@ -45,7 +46,7 @@ class FreezerLoad:
 def freezer_load(
     setting: Setting, kitchen: KitchenDocument | None, pieces: int, duration: float
 ) -> FreezerLoad | None:
-    """Follow the freezer's air while so many pieces freeze; None if they are far too many.
+    """Follow the freezer's air while so many pieces freeze; None for a freezer in a colder room.
 
     `duration` is what one piece alone takes. [s]
     """
@@ -53,24 +54,25 @@ def freezer_load(
     air = setting.stage.surroundings
     try:
         freezer = _freezer(setting, kitchen)
+    except OutsideRange:  # no warmer outside than inside: nothing to model
+        return None
+    most = greatest_load(freezer, coarse.body, setting.start, air, duration, HARMED, most=MOST)
+    try:
         done = load(freezer, coarse.body, setting.start, air, pieces, WATCHED * duration)
     except OutsideRange:
-        return None
+        return FreezerLoad(set_point=freezer.set_point, air=None, time=None, most_pieces=most)
     return FreezerLoad(
         set_point=freezer.set_point,
         air=float(done.air.max()),
         time=_time(setting, coarse, done, duration),
-        most_pieces=greatest_load(
-            freezer, coarse.body, setting.start, air, duration, HARMED, most=MOST
-        ),
+        most_pieces=most,
     )
 
 
-def load_facts(found: FreezerLoad | None, pieces: int) -> Iterator[Fact]:
+def load_facts(found: FreezerLoad, pieces: int) -> Iterator[Fact]:
     """The load in numbers a cook can use."""
-    most = 0 if found is None else found.most_pieces
-    if found is not None:
-        together = f"with {pieces} at once" if pieces > 1 else "with one in it"
+    together = f"with {pieces} at once" if pieces > 1 else "with one in it"
+    if found.air is not None:
         yield Fact(
             name="warmest air in the freezer",
             value=found.air - 273.15,
@@ -86,17 +88,17 @@ def load_facts(found: FreezerLoad | None, pieces: int) -> Iterator[Fact]:
             )
     yield Fact(
         name="pieces at once that do no harm",
-        value=float(most),
+        value=float(found.most_pieces),
         unit="pieces",
         because=_harmless(found, pieces),
     )
 
 
-def _harmless(found: FreezerLoad | None, pieces: int) -> str:
-    if found is None:
-        return f"{pieces} at once are far too much for this freezer"
-    more = " (not looked further)" if found.most_pieces == MOST else ""
-    return "what is already in the freezer stays below -15 °C" + more
+def _harmless(found: FreezerLoad, pieces: int) -> str:
+    words = "what is already in the freezer stays below -15 °C"
+    if found.air is None:
+        return f"{words}; {pieces} at once are far too much for it"
+    return f"{words} (not looked further)" if found.most_pieces == MOST else words
 
 
 def _time(setting: Setting, coarse: PieceBody, done: Load, alone: float) -> float | None:

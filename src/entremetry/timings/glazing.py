@@ -25,6 +25,7 @@ from entremetry.timings.timed_step import TimedStep
 
 SURPLUS = 3.0  # poured over a piece, in masses of what stays, where the author states none
 COOLEST, WARMEST = 296.15, 318.15  # K: between which pour temperatures are tried
+HOTTEST = 323.15  # K: the flow of a hotter glaze is not known
 APART = 2.0  # K between them, and half as much at the ends of what is good
 USUAL_GLAZE = Fluidity(
     warm=308.15,
@@ -56,6 +57,12 @@ def glazing_answer(
     if placement is None or not isinstance(step, GlazeAt):
         raise QuantityError("a dessert without a coating", "a glaze placed as a coating")
     component = _component(reckoning, placement.component)
+    if not COOLEST - 1.0 < step.temperature <= HOTTEST:
+        raise QuantityError(
+            f"a pour at {format_celsius(step.temperature)}",
+            f"from {format_celsius(COOLEST)} to {format_celsius(HOTTEST)}: cooler, the glaze sets "
+            "in the jug; hotter, it runs off like water",
+        )
     cold = place("freezer", None, kitchen).temperature
     glaze, dome = _glaze(reckoning, component), _dome(reckoning, placement, cold)
     poured = placement.pour or SURPLUS * total(reckoning.needs, placement.component).mass

@@ -17,6 +17,7 @@ from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
 from entremetry.timings.timed_step import FREEZE, TimedStep
 
 COLD_LIMIT = 278.15  # K, 5 °C: fda_food_code
+THERE = ("It is there already at the start.",)
 SOURCES = ("choi_okos_1986", "crc_handbook_102", "our_own")
 
 
@@ -37,17 +38,35 @@ def piece_answer(
         time=interval.best,
         low=interval.low,
         high=interval.high,
-        reason=interval.reason,
+        reason=_reason(setting, history),
         mostly=interval.mostly,
         because=_because(setting, interval),
         sources=SOURCES,
-        assumptions=setting.assumptions,
+        assumptions=(*setting.assumptions, *(THERE if interval.best == 0.0 else ())),
         curves=tuple(_curves(reckoning, timed, history)),
         marks=tuple(_marks(reckoning, timed, history)),
         field=field(setting.piece, history, served_upside_down=upside_down) if pictures else None,
         balance_error=history.balance_error,
         written_time=timed.step.time,
     )
+
+
+def _reason(setting: Setting, history: History) -> str:
+    """Why the target is not reached; nothing if it is."""
+    if history.reached:
+        return ""
+    there, until = setting.place, setting.stage.until
+    air = format_celsius(there.temperature)
+    if until is None:
+        return history.ends[-1].reason
+    if (
+        until.falling == (there.temperature >= until.temperature)
+        or there.temperature == until.temperature
+    ):
+        word = "colder" if until.falling else "warmer"
+        return f"the {there.name} has {air}, and nothing in it gets {word} than that"
+    way = format_celsius(float(history.curve(until.of)[-1]), decimals=1)
+    return f"after {history.end / 3600.0:.0f} h the last place is still at {way}"
 
 
 def _because(setting: Setting, interval: Band) -> str:
@@ -90,6 +109,7 @@ def _marks(reckoning: Reckoning, timed: TimedStep, history: History) -> Iterator
         )
     else:
         found.append((crossing(history, "edge", COLD_LIMIT, falling=falling), "edge above 5 °C"))
-    for time, text in found:
-        if time is not None:
-            yield Mark(time=time, text=text)
+    yield from sorted(
+        (Mark(time=time, text=text) for time, text in found if time is not None),
+        key=lambda mark: mark.time,
+    )

@@ -29,7 +29,6 @@ class Band:
     low: float | None
     high: float | None
     mostly: str
-    reason: str = ""
 
 
 def run_piece(
@@ -46,7 +45,7 @@ def run_piece(
 def band(piece: PieceBody, start: Mapping[str, float], stage: Stage, best: History) -> Band:
     """Interval of the time that a run took, from what is not known exactly."""
     if not best.reached:
-        return Band(best=None, low=None, high=None, mostly="", reason=best.ends[-1].reason)
+        return Band(best=None, low=None, high=None, mostly="")
     if stage.until is None or best.end <= 0.0:
         return Band(best=best.end, low=best.end, high=best.end, mostly="")
     found = interval(piece.body, start, (stage,), None, Course(longest=LONGEST))
@@ -54,7 +53,7 @@ def band(piece: PieceBody, start: Mapping[str, float], stage: Stage, best: Histo
         best=best.end,
         low=found.low,
         high=found.high if math.isfinite(found.high) else None,
-        mostly=found.reason.removeprefix("mostly "),
+        mostly=found.reason.removeprefix("mostly ").partition(":")[0],
     )
 
 
