@@ -13,7 +13,7 @@ from typing import Any
 
 from entremetry.documents.reading import read_tree
 from entremetry.documents.rendering import block_lines
-from entremetry.documents.splicing import spliced_in, spliced_out
+from entremetry.documents.splicing import spliced_in, spliced_name, spliced_out
 from entremetry.documents.tree import Path, field_text
 from entremetry.errors import DocumentError, Fault
 
@@ -30,6 +30,11 @@ def edited(text: str, path: Path, value: Any) -> str:
 def removed(text: str, path: Path) -> str:
     """Take the part at `path` out; raise DocumentError if it is not there."""
     return _with_unix_lines(text, lambda plain: _removed(plain, path))
+
+
+def renamed(text: str, path: Path, name: str) -> str:
+    """Give the part at `path` another name in its place; DocumentError if that is taken."""
+    return _with_unix_lines(text, lambda plain: _renamed(plain, path, name))
 
 
 def _with_unix_lines(text: str, change: Callable[[str], str]) -> str:
@@ -58,6 +63,15 @@ def _removed(text: str, path: Path) -> str:
     _delete(wanted, path)
     return _accepted(
         text, wanted, lambda: spliced_out(text, path), lambda root: _delete(root, path)
+    )
+
+
+def _renamed(text: str, path: Path, name: str) -> str:
+    """Rename a part of a text with plain line ends."""
+    wanted = deepcopy(read_tree(text, file=_FILE).data)
+    _rename(wanted, path, name)
+    return _accepted(
+        text, wanted, lambda: spliced_name(text, path, name), lambda root: _rename(root, path, name)
     )
 
 
@@ -158,6 +172,21 @@ def _delete(root: Any, path: Path) -> None:
         root = _inside(root, part, path)
     _inside(root, path[-1], path)
     del root[path[-1]]
+
+
+def _rename(root: Any, path: Path, name: str) -> None:
+    """Give a part another name; what stands behind it stays behind it."""
+    if not path:
+        raise _no_part(path)
+    for part in path[:-1]:
+        root = _inside(root, part, path)
+    old = path[-1]
+    _inside(root, old, path)
+    if name in root and name != old:
+        accepted = f"a name that is free in {field_text(path[:-1])}"
+        raise DocumentError([Fault(field=field_text(path), found=name, accepted=accepted)])
+    for key in list(root):
+        root[name if key == old else key] = root.pop(key)
 
 
 def _inside(root: Any, part: str | int, path: Path) -> Any:

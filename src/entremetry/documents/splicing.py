@@ -58,6 +58,16 @@ def spliced_out(text: str, path: Path) -> str | None:
     return _cut_lines(text, there)
 
 
+def spliced_name(text: str, path: Path, name: str) -> str | None:
+    """Return the text with the part under another name; None if its layout does not allow it."""
+    places = _places(text, path)
+    key = places[-1].key
+    if len(places) <= len(path) or key is None:
+        return None
+    start, end = int(key.start_mark.index), int(key.end_mark.index)
+    return text[:start] + flow_text(name) + text[end:]
+
+
 def _places(text: str, path: Path) -> list[_Place]:
     """Return the nodes along a path, from the root as far as they are there."""
     root: Any = yaml.compose(text, Loader=_LOADER)

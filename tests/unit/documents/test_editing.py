@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from entremetry.documents import Path, edited, read_tree, removed, written
+from entremetry.documents import Path, edited, read_tree, removed, renamed, written
 from entremetry.errors import DocumentError
 
 TEXT = """\
@@ -198,3 +198,27 @@ def test_a_new_document_is_written_as_a_person_would() -> None:
 def test_data_that_no_document_can_hold_is_refused() -> None:
     with pytest.raises(DocumentError):
         written({"a": float("nan")})
+
+
+def test_a_renamed_part_stays_in_its_place_with_its_comment() -> None:
+    after = renamed(TEXT, (*MOUSSE, "formula", "cream"), "cream-48")
+    assert changes(after) == ["- cream: 240 g    # cold", "+ cream-48: 240 g    # cold"]
+
+
+def test_a_part_within_braces_can_be_renamed() -> None:
+    after = renamed(TEXT, (*MOUSSE, "method", 0, "water"), "with")
+    assert "{step: soak, what: [gelatine, b], with: 20 g}   # soak" in after
+
+
+def test_a_name_that_is_taken_or_not_there_is_refused() -> None:
+    with pytest.raises(DocumentError, match="free in components.mousse.formula"):
+        renamed(TEXT, (*MOUSSE, "formula", "cream"), "sugar")
+    with pytest.raises(DocumentError, match="no such part"):
+        renamed(TEXT, (*MOUSSE, "formula", "milk"), "cream-48")
+    with pytest.raises(DocumentError, match="no such part"):
+        renamed(TEXT, (), "x")
+
+
+def test_a_name_that_needs_quotes_gets_them() -> None:
+    after = renamed(TEXT, ("pieces",), "a: b")
+    assert read_tree(after, file="x").data["a: b"] == 6
