@@ -159,7 +159,7 @@ def gel_modulus(bloom: float, concentration: float) -> float:
     Examples
     --------
     >>> round(gel_modulus(200.0, TEST_CONCENTRATION))
-    9653
+    9652
     """
     force = bloom_at(bloom, concentration) * GRAM_FORCE
     return force / (8.0 * PLUNGER_RADIUS * PLUNGER_DEPTH)

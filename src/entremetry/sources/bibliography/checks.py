@@ -53,8 +53,8 @@ ENTRIES: tuple[Source, ...] = (
     Source(
         key="gaman_sherrington_1990",
         text=(
-            "Gaman, P. M. and Sherrington, K. B. (1990) and Emodi, A. (1982): relative sweetness, as "
-            "collected in Varzakas, T. et al. (eds.), Sweeteners (2012), table 2.1."
+            "Gaman, P. M. and Sherrington, K. B. (1990) and Emodi, A. (1982), relative sweetness, "
+            "as collected in Varzakas, T. et al. (eds.), Sweeteners (2012), table 2.1."
         ),
     ),
     Source(

@@ -1,0 +1,1 @@
+"""Bench checks: will each component set, hold, release, shine, stay crisp; how sure are we."""

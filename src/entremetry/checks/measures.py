@@ -1,0 +1,117 @@
+"""Checks of what is written: pairs that disagree, losses, doses too small to weigh."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from entremetry.checks.band import Band
+from entremetry.checks.bench import Bench
+from entremetry.checks.rule import DESSERT, Finding, Rule, Side
+from entremetry.checks.saying import amount, given
+from entremetry.dessert.slips import slips
+
+CONCERN = "measures"
+SCALE = 0.05e-3  # kg, half a step of a scale to 0.1 g
+NUMBER = re.compile(r"-?\d+(?:[.,]\d+)?")
+
+
+def _pairs(bench: Bench) -> Iterator[Finding]:
+    found = slips(bench.dessert.document, bench.dessert.larder)
+    if not found:
+        yield Finding(value=0.0, fact="No pair of measures in the notes disagrees", tells_all=True)
+    for slip in found:
+        value = _gap(slip.found, slip.right)
+        component = slip.place.split(",")[0]
+        yield Finding(
+            component=component if component in bench.by_id else DESSERT,
+            value=value,
+            fact=f"'{slip.found}' stands in {slip.place}, and {slip.right} would be right",
+        )
+
+
+def _gap(found: str, right: str) -> float:
+    """By how many per cent two texts with a number differ; 100 if they cannot be compared."""
+    numbers = [NUMBER.search(text.replace(",", ".")) for text in (found, right)]
+    if not all(numbers):
+        return 100.0
+    one, other = (float(match.group()) for match in numbers if match)
+    return 100.0 * abs(one - other) / abs(other) if other else 100.0
+
+
+def _losses(bench: Bench) -> Iterator[Finding]:
+    for each in bench.components:
+        if each.is_baked:
+            continue
+        made = each.made
+        value = 100.0 * made.loss / made.mass_in
+        yield Finding(
+            component=each.id,
+            value=value,
+            error=2.0,
+            fact=f"{amount(value, '%')} of what is weighed does not reach the mould",
+            inputs=tuple(given(change.reason, change.mass * 1e3, "g") for change in made.changes),
+        )
+
+
+def _doses(bench: Bench) -> Iterator[Finding]:
+    required = bench.reckoning.requirements(bench.dessert.document.pieces)
+    for each in bench.components:
+        for name in each.tagged("gelling"):
+            line = each.lines[name]
+            mass = line.mass * required[each.id].factor
+            if mass <= 0.0:
+                continue
+            value = 100.0 * SCALE / mass
+            yield Finding(
+                component=each.id,
+                value=value,
+                fact=(
+                    f"{amount(mass * 1e3, 'g')} of {line.name} can be weighed to "
+                    f"{amount(value, '%')}"
+                ),
+                inputs=(given("half a step of the scale", SCALE * 1e3, "g"),),
+            )
+
+
+RULES = (
+    Rule(
+        id="paired-measures",
+        title="Pairs of measures agree",
+        concern=CONCERN,
+        band=Band(unit="%", high=0.0, fails_above=10.0),
+        source="nist_sp811",
+        formula="difference of the second value of a pair from the first, converted",
+        look=_pairs,
+        too_high=Side(
+            why="so a reader who follows the second goes wrong",
+            advice="Correct the pair, or write one measure only.",
+        ),
+    ),
+    Rule(
+        id="losses",
+        title="Little is lost on the way",
+        concern=CONCERN,
+        band=Band(unit="%", high=18.0, fails_above=35.0),
+        source="common_practice",
+        formula="(mass weighed - mass ready) ÷ mass weighed",
+        look=_losses,
+        too_high=Side(
+            why="much more than the usual 5 to 8 % for bowl and bag",
+            advice="Look at evaporation and at what sticks; larger batches lose less.",
+        ),
+    ),
+    Rule(
+        id="dose-can-be-weighed",
+        title="The setting agent can be weighed",
+        concern=CONCERN,
+        band=Band(unit="%", high=8.0, fails_above=25.0),
+        source="our_own",
+        formula="half a step of a scale to 0.1 g ÷ mass of the agent",
+        look=_doses,
+        too_high=Side(
+            why="which is rough for what decides how firm it sets",
+            advice="Weigh to 0.01 g, or make a larger batch and freeze the rest.",
+        ),
+    ),
+)

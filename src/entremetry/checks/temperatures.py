@@ -1,0 +1,255 @@
+"""Checks of temperatures at the bench: folding, pouring, glazing, unmoulding, serving."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from entremetry.checks.band import Band
+from entremetry.checks.bench import Bench
+from entremetry.checks.bench_component import BenchComponent
+from entremetry.checks.rule import Finding, Rule, Side
+from entremetry.checks.saying import amount, given
+from entremetry.checks.strength import setting_index
+from entremetry.method.cooking import Fold
+from entremetry.method.shaping import Unmould
+from entremetry.method.waiting import FreezeUntil, GlazeAt, Rest, ThawUntil
+from entremetry.physics.gelatine import SETTING
+from entremetry.timings.mixing import folded_temperature
+from entremetry.timings.start import ready_temperature
+
+CONCERN = "temperatures"
+FIRM_UNFROZEN = 2.0  # of the least that sets: turns out without being frozen, our_own
+ROOM = 293.15  # K
+MELTS = SETTING.melts_at - 273.15
+
+
+def _folds_cream(each: BenchComponent) -> bool:
+    folds = any(isinstance(step, Fold) for step in each.steps)
+    return folds and not each.is_baked and bool(each.tagged("whippable"))
+
+
+def _fold(bench: Bench) -> Iterator[Finding]:
+    for each in bench.components:
+        if not _folds_cream(each):
+            continue
+        found = folded_temperature(bench.reckoning, each.component, bench.kitchen)
+        if found is None:
+            continue
+        value = found - 273.15
+        low = Band(unit="°C", low=22.0, high=30.0, fails_below=18.5, fails_above=34.0)
+        without = Band(unit="°C", high=30.0, fails_above=34.0)
+        yield Finding(
+            component=each.id,
+            value=value,
+            error=1.5,
+            fact=f"Base and whipped cream meet at {amount(value, '°C')}",
+            band=low if each.gelatine > 0.0 else without,
+            inputs=(given("base before the fold", _before_fold(each) - 273.15, "°C"),),
+        )
+
+
+def _before_fold(each: BenchComponent) -> float:
+    found = [m.before for m in each.moments if isinstance(m.step, Fold) and m.before is not None]
+    return found[-1] if found else ROOM
+
+
+def _chocolate_base(bench: Bench) -> Iterator[Finding]:
+    for each in bench.components:
+        if not _folds_cream(each) or each.share.cocoa_butter < 0.03:
+            continue
+        value = _before_fold(each) - 273.15
+        yield Finding(
+            component=each.id,
+            value=value,
+            error=1.0,
+            fact=f"The chocolate base is at {amount(value, '°C')} when the cream goes in",
+            inputs=(given("cocoa butter", 100.0 * each.share.cocoa_butter, "%"),),
+        )
+
+
+def _upper_layer(bench: Bench) -> Iterator[Finding]:
+    for lower, upper in pairwise(bench.soft):
+        below, above = bench.by_id[lower.component], bench.by_id[upper.component]
+        if below.gelatine <= 0.0 or above.is_baked:
+            continue
+        folded = folded_temperature(bench.reckoning, above.component, bench.kitchen)
+        found = folded or ready_temperature(above.steps)[0]
+        value = found - 273.15
+        yield Finding(
+            component=above.id,
+            value=value,
+            error=2.0,
+            fact=(
+                f"It goes onto {bench.name(below.id)}, which gelatine sets, "
+                f"at {amount(value, '°C')}"
+            ),
+            inputs=(given("gelatine melts from", MELTS, "°C"),),
+        )
+
+
+def _glazes(bench: Bench) -> Iterator[tuple[GlazeAt, BenchComponent]]:
+    """The pours of a gelatine glaze."""
+    for step in bench.assembly:
+        if isinstance(step, GlazeAt) and bench.coatings:
+            each = bench.by_id[bench.coatings[0].component]
+            if each.gelatine > 0.0:
+                yield step, each
+
+
+def _pour(bench: Bench) -> Iterator[Finding]:
+    for step, each in _glazes(bench):
+        value = step.temperature - 273.15
+        yield Finding(
+            component=each.id,
+            value=value,
+            error=1.0,
+            fact=f"The glaze is poured at {amount(value, '°C')}",
+        )
+
+
+def _unmould(bench: Bench) -> Iterator[Finding]:
+    unmoulds = [n for n, step in enumerate(bench.assembly) if isinstance(step, Unmould)]
+    if not unmoulds or not bench.is_released or bench.outer is None:
+        return
+    before = bench.assembly[: unmoulds[0]]
+    strength = sum(setting_index(bench.outer).values())
+    if not any(isinstance(step, FreezeUntil) for step in before) and strength >= FIRM_UNFROZEN:
+        return
+    value = _coldest_stated(before) - 273.15
+    yield Finding(
+        component="dessert",
+        value=value,
+        error=1.0,
+        fact=f"The heart is at {amount(value, '°C')} when it leaves the mould",
+    )
+
+
+def _coldest_stated(steps: tuple[object, ...]) -> float:
+    for step in reversed(steps):
+        if isinstance(step, FreezeUntil | Rest | ThawUntil) and step.temperature is not None:
+            return step.temperature
+        if isinstance(step, FreezeUntil):
+            return 255.15
+    return ROOM
+
+
+def _still_hard(bench: Bench) -> Iterator[Finding]:
+    thaws = [step for step in bench.assembly if isinstance(step, ThawUntil)]
+    if not thaws or thaws[-1].temperature is None:
+        return
+    at = thaws[-1].temperature
+    outer = [bench.outer] if bench.outer else []
+    for each in [*(bench.by_id[p.component] for p in bench.inserts), *outer]:
+        if each.is_baked:
+            continue
+        value = 100.0 * each.ice_share(at)
+        yield Finding(
+            component=each.id,
+            value=value,
+            error=3.0,
+            fact=(
+                f"At {amount(at - 273.15, '°C')}, where thawing ends, {amount(value, '%')} "
+                "of its water is still ice"
+            ),
+        )
+
+
+RULES = (
+    Rule(
+        id="fold-temperature",
+        title="Temperature of the fold",
+        concern=CONCERN,
+        band=Band(unit="°C", low=22.0, high=30.0, fails_below=18.5, fails_above=34.0),
+        source="common_practice",
+        sources=("choi_okos_1986", "common_practice"),
+        formula="heat kept: what the base loses the cream gains, melting fat included",
+        look=_fold,
+        too_low=Side(
+            why="so cold that gelatine sets in threads before it is folded in",
+            advice=(
+                "Use the base 5 °C warmer, or stir a third of the cream in first and wait a little "
+                "less."
+            ),
+        ),
+        too_high=Side(
+            why="so warm that the fat of the cream melts and the air goes",
+            advice="Let the base cool further before the cream goes in, and fold in three goes.",
+        ),
+    ),
+    Rule(
+        id="chocolate-base-temperature",
+        title="Temperature of the chocolate base",
+        concern=CONCERN,
+        band=Band(unit="°C", low=36.0, high=50.0, fails_below=31.0, fails_above=60.0),
+        source="common_practice",
+        formula="temperature of the bowl before the fold, as the method states it",
+        look=_chocolate_base,
+        too_low=Side(
+            why="so cool that cocoa butter sets in grains on the cold cream",
+            advice="Use it at 40 to 45 °C, with cream whipped only to soft ribbons.",
+        ),
+        too_high=Side(
+            why="so warm that the cream collapses",
+            advice="Let it cool to 40 to 45 °C.",
+        ),
+    ),
+    Rule(
+        id="layer-on-layer",
+        title="A layer does not melt the one below",
+        concern=CONCERN,
+        band=Band(unit="°C", high=32.0, fails_above=42.0),
+        source="common_practice",
+        sources=("common_practice", "boran_2010"),
+        formula="temperature at which the upper layer is poured; gelatine melts from about 27 °C",
+        look=_upper_layer,
+        too_high=Side(
+            why="warm enough to melt it, so the two run into each other",
+            advice="Chill or freeze the lower layer first and pour at 25 to 30 °C.",
+        ),
+    ),
+    Rule(
+        id="glaze-temperature",
+        title="Temperature of the glaze",
+        concern=CONCERN,
+        band=Band(unit="°C", low=28.0, high=37.0, fails_below=23.0, fails_above=43.0),
+        source="common_practice",
+        formula="temperature of the pour, as the method states it",
+        look=_pour,
+        too_low=Side(
+            why="where it is setting already and leaves ridges",
+            advice="Warm it to 30 to 35 °C, stir without air, strain it, and try a spoonful.",
+        ),
+        too_high=Side(
+            why="so fluid that it runs off and lets the piece show through",
+            advice="Let it cool to 30 to 35 °C, or pour a second thin coat.",
+        ),
+    ),
+    Rule(
+        id="unmould-temperature",
+        title="It is frozen when it leaves the mould",
+        concern=CONCERN,
+        band=Band(unit="°C", high=-12.0, fails_above=-5.0),
+        source="our_own",
+        formula="temperature of the heart that the freezing before it states",
+        look=_unmould,
+        too_high=Side(
+            why="not hard enough, so part of it may stay in the mould",
+            advice="Freeze it on until the heart is at -15 °C; peel the mould off, do not press.",
+        ),
+    ),
+    Rule(
+        id="ice-at-service",
+        title="No hard heart at service",
+        concern=CONCERN,
+        band=Band(unit="%", high=8.0, fails_above=35.0),
+        source="our_own",
+        sources=("norrish_1966", "crc_handbook_102"),
+        formula="share of its water that is ice at the temperature where thawing ends",
+        look=_still_hard,
+        too_high=Side(
+            why="so it is served with a hard heart",
+            advice="Let it thaw until the heart is at -1 to 0 °C.",
+        ),
+    ),
+)
