@@ -20,14 +20,15 @@ CONTACT = {
     Support.WIRE_SHELF: 20.0,
     Support.GLASS_SHELF: 20.0,
     Support.BOARD: 2.0,
-    Support.BOX: 1.0,
+    Support.BOX: 2.0,
 }
 """Coefficient between the foot of a piece and the air of the place. [W/(m2 K)], our_own: nobody
 has measured these in a kitchen; 25 to 40 on metal and next to nothing on card or in a box are
 the bounds, so every time carries 30 %."""
 
-BOXED_AIR = 3.0
-"""What the still air in a closed box and its wall leave of the coefficient. [W/(m2 K)], our_own"""
+BOXED_AIR = 5.5
+"""What the air in a closed box and its walls leave of the coefficient. [W/(m2 K)], our_own: 8.5
+from the piece to walls of twice its area, 8.5 from there to the air."""
 
 
 def contact_coefficient(support: Support) -> float:

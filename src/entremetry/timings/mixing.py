@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 
@@ -73,7 +74,7 @@ def mixing_answer(
         field=None,
         balance_error=0.0,
         written_time=timed.step.time,
-        facts=tuple(_facts(base, added)),
+        facts=(*_facts(base, added), *_without_melting(reckoning, timed, kitchen)),
     )
 
 
@@ -92,7 +93,12 @@ def folded_temperature(
 
 
 def _sides(
-    reckoning: Reckoning, component: Component, index: int, kitchen: KitchenDocument | None
+    reckoning: Reckoning,
+    component: Component,
+    index: int,
+    kitchen: KitchenDocument | None,
+    *,
+    fat_melts: bool = True,
 ) -> tuple[Part, Part] | None:
     """Base in the bowl and what is folded in; None if the method does not tell."""
     content = bowl_content(component, index)
@@ -101,19 +107,38 @@ def _sides(
         return None
     whipped = WHIPPED in tags_of(reckoning, component, content.entering)
     cold = CREAM_AT if whipped else place("room", None, kitchen).temperature
+    before, entering = (mix_of(reckoning, component, n) for n in (content.before, content.entering))
     return (
-        _part(mix_of(reckoning, component, content.before), warm, component),
-        _part(mix_of(reckoning, component, content.entering), cold, component),
+        _part(before, warm, component, fat_melts=fat_melts),
+        _part(entering, cold, component, fat_melts=fat_melts),
     )
 
 
-def _part(mix: Mix, temperature: float, component: Component) -> Part:
+def _part(mix: Mix, temperature: float, component: Component, *, fat_melts: bool = True) -> Part:
     food = component_food(mix, component.kind, liquid_density(mix))
+    if not fat_melts:
+        food = replace(food, melting_fats={})
 
     def enthalpy(at: float) -> float:
         return float(specific_enthalpy(food, np.asarray(at)))
 
     return Part(mass=mix.mass, temperature=temperature, enthalpy=enthalpy)
+
+
+def _without_melting(
+    reckoning: Reckoning, timed: TimedStep, kitchen: KitchenDocument | None
+) -> Iterator[Fact]:
+    """What the plain sum of masses, heats and temperatures gives, for who reckons by hand."""
+    if timed.component is None:
+        return
+    sides = _sides(reckoning, timed.component, timed.number - 1, kitchen, fat_melts=False)
+    if sides is not None:
+        yield Fact(
+            name="temperature if no fat melted",
+            value=mixing_temperature(sides) - 273.15,
+            unit="°C",
+            because="as one reckons by hand; the hard fat of cold cream takes up heat as it melts",
+        )
 
 
 def _facts(base: Part, added: Part) -> Iterator[Fact]:

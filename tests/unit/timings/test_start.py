@@ -12,7 +12,9 @@ STEPS = {c.id: c.steps for c in reckoning_of().dessert.components}
 
 
 def test_a_frozen_insert_comes_frozen() -> None:
-    assert ready_temperature(STEPS["heart"]) == (pytest.approx(261.15), "frozen before")
+    temperature, how = ready_temperature(STEPS["heart"])
+    assert temperature == pytest.approx(261.15)
+    assert how == "frozen before"
 
 
 def test_what_was_baked_has_the_temperature_of_the_room() -> None:
@@ -20,7 +22,9 @@ def test_what_was_baked_has_the_temperature_of_the_room() -> None:
 
 
 def test_a_glaze_has_what_it_was_cooled_to() -> None:
-    assert ready_temperature(STEPS["glaze"]) == (pytest.approx(305.15), "as it was cooled")
+    temperature, how = ready_temperature(STEPS["glaze"])
+    assert temperature == pytest.approx(305.15)
+    assert how == "as it was cooled"
 
 
 @pytest.mark.parametrize("steps", [(), STEPS["heart"][:1]])
