@@ -9,6 +9,7 @@
     ├── OutsideRange       a value where a formula does not hold             exit 2
     ├── FitError           parts that do not fit into one another            exit 2
     ├── BalanceError       a mass that cannot be lost, kept or reached       exit 2
+    ├── ProblemError       tasks that contradict themselves; holds all faults  exit 2
     ├── SolverError        a computation that does not converge; says where      exit 2
     └── StoreError         something cannot be read, kept or written         exit 2
         └── Conflict       it was changed meanwhile by someone else          exit 2
@@ -92,6 +93,14 @@ class FitError(EntremetryError):
 
 class BalanceError(EntremetryError):
     """A mass that a step cannot lose, keep or reach."""
+
+
+class ProblemError(EntremetryError):
+    """Tasks and resources that cannot be planned as written; `faults` holds everything wrong."""
+
+    def __init__(self, faults: Iterable[str]) -> None:
+        self.faults = tuple(faults)
+        super().__init__("\n".join(self.faults))
 
 
 class SolverError(EntremetryError):

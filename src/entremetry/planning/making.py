@@ -1,0 +1,59 @@
+"""Plans a problem from nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from entremetry.planning.building import built
+from entremetry.planning.checked import checked
+from entremetry.planning.closure import closure
+from entremetry.planning.counting import count_conflict
+from entremetry.planning.explaining import explained
+from entremetry.planning.fact import Conflict
+from entremetry.planning.goals import Goals
+from entremetry.planning.leeway import Leeway
+from entremetry.planning.limits import Limits
+from entremetry.planning.problem import Problem
+from entremetry.planning.result import COOK, Goal, Result, Status
+from entremetry.planning.search import Search
+from entremetry.planning.staged import Staged
+
+
+def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | None = None) -> Result:
+    """Return the best plan for a problem, or why there is none and what would have to give."""
+    search, asked = Search(limits=limits or Limits()), tuple(goals)
+    refusal = refused(problem)
+    if refusal is not None:
+        return explained(problem, search, (refusal,), asked=asked)
+    model = built(problem, Leeway())
+    reserve = min(search.limits.explaining, search.left / 2)
+    answer = search.run(model.cp, None, search.left - reserve)
+    if not answer.found:
+        status = Status.IMPOSSIBLE if answer.impossible else Status.UNDECIDED
+        return explained(problem, search, (), asked=asked, status=status)
+    staged = Staged(
+        model=model,
+        search=search,
+        goals=Goals(model=model),
+        plan=model.plan(answer.solver),
+        answer=answer,
+        cancelled=answer.cancelled,
+    )
+    staged.pursue(asked)
+    result = Result(
+        status=Status.PLANNED,
+        problem=problem,
+        asked=asked,
+        plan=staged.plan,
+        goals=tuple(staged.reports),
+        cancelled=staged.cancelled,
+        first_plan=search.first_plan,
+        seconds=search.spent,
+    )
+    return checked(result)
+
+
+def refused(problem: Problem) -> Conflict | None:
+    """Return a conflict that shows without a solver: of times alone, or by counting."""
+    windows = closure(problem)
+    return windows.conflict or count_conflict(problem, windows)

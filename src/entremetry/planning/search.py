@@ -1,0 +1,137 @@
+"""Runs the solver: within a time, telling of progress, and stoppable from outside."""
+
+from __future__ import annotations
+
+import math
+import threading
+import time
+from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
+
+from entremetry.planning.limits import Limits, Progress
+from entremetry.planning.result import Goal
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from ortools.sat.python import cp_model
+
+LOOK_EVERY = 0.05
+"""Seconds between two looks at whether somebody has cancelled."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Search:
+    """One planning: it keeps the time, and the best solution so far to start from."""
+
+    limits: Limits
+    began: float = field(default_factory=time.monotonic)
+    best: list[int] = field(default_factory=list)
+    first_plan: float = 0.0
+
+    @property
+    def spent(self) -> float:
+        """Seconds since the beginning."""
+        return time.monotonic() - self.began
+
+    @property
+    def left(self) -> float:
+        """Seconds that are left."""
+        return max(0.0, self.limits.seconds - self.spent)
+
+    def run(
+        self, cp: cp_model.CpModel, goal: Goal | None, seconds: float, *, gap: float = 0.0
+    ) -> Answer:
+        """Solve a model, starting from the best solution so far."""
+        from ortools.sat.python import cp_model as engine
+
+        solver = engine.CpSolver()
+        solver.parameters.max_time_in_seconds = max(0.01, seconds)
+        solver.parameters.num_workers = self.limits.workers
+        solver.parameters.random_seed = self.limits.seed
+        solver.parameters.relative_gap_limit = gap
+        self.hint(cp)
+        stopper = Stopper(solver, self.limits.cancelled)
+        with stopper:
+            status = solver.solve(cp, teller(self, goal))
+        answer = Answer(
+            solver=solver,
+            found=status in (engine.OPTIMAL, engine.FEASIBLE),
+            impossible=status == engine.INFEASIBLE,
+            cancelled=stopper.cancelled,
+        )
+        if answer.found:
+            self.best = list(solver.response_proto.solution)
+            self.first_plan = self.first_plan or self.spent
+        return answer
+
+    def hint(self, cp: cp_model.CpModel) -> None:
+        """Hint the whole last solution; variables that are newer keep their own hints."""
+        for index, value in enumerate(self.best):
+            cp.add_hint(cp.get_int_var_from_proto_index(index), value)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """How one run of the solver ended."""
+
+    solver: cp_model.CpSolver
+    found: bool
+    impossible: bool
+    cancelled: bool
+
+    @property
+    def value(self) -> int:
+        """Value of the objective."""
+        return round(self.solver.objective_value)
+
+    @property
+    def bound(self) -> int:
+        """Bound of the objective: no solution has a smaller value."""
+        return math.ceil(self.solver.best_objective_bound - 1e-6)
+
+
+class Stopper:
+    """Watches for a cancellation while the solver runs, and stops it then."""
+
+    def __init__(self, solver: cp_model.CpSolver, cancelled: Callable[[], bool]) -> None:
+        self.solver = solver
+        self.asked = cancelled
+        self.cancelled = False
+        self.over = threading.Event()
+        self.thread = threading.Thread(target=self.watch, daemon=True)
+
+    def watch(self) -> None:
+        """Look now and then, and go on stopping until the solver has."""
+        while not self.over.wait(LOOK_EVERY):
+            if self.cancelled or self.asked():
+                self.cancelled = True
+                self.solver.stop_search()
+
+    def __enter__(self) -> None:
+        self.thread.start()
+
+    def __exit__(self, *_: object) -> None:
+        self.over.set()
+        self.thread.join()
+
+
+def teller(search: Search, goal: Goal | None) -> cp_model.CpSolverSolutionCallback:
+    """Return a callback that tells of each better solution."""
+    from ortools.sat.python import cp_model as engine
+
+    class Teller(engine.CpSolverSolutionCallback):
+        """Hands progress on."""
+
+        def on_solution_callback(self) -> None:
+            """Tell of one solution."""
+            value, bound = (
+                (round(self.objective_value), math.ceil(self.best_objective_bound - 1e-6))
+                if goal
+                else (0, 0)
+            )
+            search.limits.progress(
+                Progress(goal=goal, value=value, bound=bound, seconds=search.spent)
+            )
+
+    return Teller()
