@@ -10,12 +10,14 @@ from entremetry.physics.conduction.stage import COLDEST, WARMEST
 from entremetry.quantities import format_celsius
 from entremetry.timings.component_food import freezing_curve
 from entremetry.timings.crossing import crossing
+from entremetry.timings.piece_body import piece_body
 from entremetry.timings.piece_regions import main_part
 from entremetry.timings.piece_run import Band, band, field, run_piece
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
 from entremetry.timings.timed_step import FREEZE, TimedStep
 
+FEW_CELLS = 400  # enough for what an uncertain number does to the time
 COLD_LIMIT = 278.15  # K, 5 °C: fda_food_code
 THERE = ("It is there already at the start.",)
 SOURCES = ("choi_okos_1986", "crc_handbook_102", "our_own")
@@ -26,7 +28,8 @@ def piece_answer(
 ) -> StepTemperatures:
     """Run the piece and say what a cook wants to know of it."""
     history = run_piece(setting.piece, setting.start, setting.stage, frames=pictures)
-    interval = band(setting.piece, setting.start, setting.stage, history)
+    coarse = piece_body(setting.placed, setting.materials, most_cells=FEW_CELLS)
+    interval = band(coarse, setting.start, setting.stage, history)
     until = setting.stage.until
     upside_down = reckoning.dessert.mould.fills_upside_down and timed.component is None
     return StepTemperatures(

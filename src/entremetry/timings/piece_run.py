@@ -43,16 +43,20 @@ def run_piece(
 
 
 def band(piece: PieceBody, start: Mapping[str, float], stage: Stage, best: History) -> Band:
-    """Interval of the time that a run took, from what is not known exactly."""
+    """Interval of the time that a run took, from what is not known exactly.
+
+    `piece` may be of coarser cells than the run's: only the ratios of the times are taken from it.
+    """
     if not best.reached:
         return Band(best=None, low=None, high=None, mostly="")
     if stage.until is None or best.end <= 0.0:
         return Band(best=best.end, low=best.end, high=best.end, mostly="")
-    found = interval(piece.body, start, (stage,), None, Course(longest=LONGEST))
+    found = interval(piece.body, start, (stage,), None, Course(longest=2.0 * LONGEST))
+    scale = best.end / found.time
     return Band(
         best=best.end,
-        low=found.low,
-        high=found.high if math.isfinite(found.high) else None,
+        low=found.low * scale,
+        high=found.high * scale if math.isfinite(found.high) else None,
         mostly=found.reason.removeprefix("mostly ").partition(":")[0],
     )
 
