@@ -43,7 +43,7 @@ class Band:
 
     def is_low(self, value: float) -> bool:
         """Whether a value errs on the low side, or is nearer to it."""
-        return self._from_low(value) < self._from_high(value)
+        return self.margin_low(value) < self.margin_high(value)
 
     def limit(self, value: float) -> float:
         """The end of the good part that a value is nearest to, or has crossed."""
@@ -51,12 +51,14 @@ class Band:
 
     def margin(self, value: float) -> float:
         """How far inside, in widths of the caution beside it: below 0 caution, below -1 failing."""
-        return min(self._from_low(value), self._from_high(value))
+        return min(self.margin_low(value), self.margin_high(value))
 
-    def _from_low(self, value: float) -> float:
+    def margin_low(self, value: float) -> float:
+        """The margin on the low side alone; infinite if that side is open."""
         return inf if not isfinite(self.low) else (value - self.low) / self._width(low=True)
 
-    def _from_high(self, value: float) -> float:
+    def margin_high(self, value: float) -> float:
+        """The margin on the high side alone; infinite if that side is open."""
         return inf if not isfinite(self.high) else (self.high - value) / self._width(low=False)
 
     def _width(self, *, low: bool) -> float:

@@ -172,7 +172,7 @@ RULES = (
         id="glaze-poured",
         title="Enough glaze in the jug",
         concern=CONCERN,
-        band=Band(unit="times", low=1.8, fails_below=1.1),
+        band=Band(unit="×", low=1.8, fails_below=1.1),
         source="common_practice",
         formula="mass poured ÷ mass that stays",
         look=_poured,

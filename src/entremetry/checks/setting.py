@@ -17,7 +17,7 @@ from entremetry.physics.gelatine import BloomRule, equivalent_mass
 
 CONCERN = "setting"
 FIRMEST = {"mousse": (1.7, 2.6), "insert": (2.5, 4.0), "glaze": (1.9, 3.0)}
-VESSEL = Band(unit="times", low=0.5, fails_below=0.25)
+VESSEL = Band(unit="×", low=0.5, fails_below=0.25)
 HANDWARM = 37.0  # °C, below which no step heats it
 
 
@@ -52,7 +52,7 @@ def _sets(bench: Bench) -> Iterator[Finding]:
             fact=f"What sets it ({names}) comes to {amount(value, 'times')} the least that holds",
             band=None if bench.is_released else VESSEL,
             inputs=(
-                *(given(name, part, "times the least that holds") for name, part in parts.items()),
+                *(given(name, part, "× the least that holds") for name, part in parts.items()),
                 *_grades(each),
             ),
         )
@@ -157,7 +157,7 @@ RULES = (
         id="sets",
         title="It sets",
         concern=CONCERN,
-        band=Band(unit="times", low=1.0, fails_below=0.6),
+        band=Band(unit="×", low=1.0, fails_below=0.6),
         source="common_practice",
         sources=("common_practice", "lersch_2014", "our_own"),
         formula=(
@@ -191,7 +191,7 @@ RULES = (
         id="soaking-water",
         title="Gelatine gets its water",
         concern=CONCERN,
-        band=Band(unit="times", low=4.0, high=8.0, fails_below=2.0, fails_above=15.0),
+        band=Band(unit="×", low=4.0, high=8.0, fails_below=2.0, fails_above=15.0),
         source="common_practice",
         formula="soaking water ÷ gelatine",
         look=_soaking_water,

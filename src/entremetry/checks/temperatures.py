@@ -242,7 +242,7 @@ RULES = (
         id="ice-at-service",
         title="No hard heart at service",
         concern=CONCERN,
-        band=Band(unit="%", high=8.0, fails_above=35.0),
+        band=Band(unit="%", high=8.0, fails_above=20.0),
         source="our_own",
         sources=("norrish_1966", "crc_handbook_102"),
         formula="share of its water that is ice at the temperature where thawing ends",

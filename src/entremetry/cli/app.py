@@ -10,6 +10,7 @@ from typing import Annotated
 import typer
 
 from entremetry import __version__
+from entremetry.cli.check_commands import check, diagnose
 from entremetry.errors import EntremetryError
 
 app = typer.Typer(
@@ -20,6 +21,8 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
+app.command()(check)
+app.command()(diagnose)
 
 DessertFile = Annotated[Path, typer.Argument(help="A dessert document (YAML).", metavar="FILE")]
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON object.")]

@@ -1,0 +1,183 @@
+"""What may go wrong with how it is put together: common practice, no source."""
+
+from __future__ import annotations
+
+from entremetry.checks.symptom import Cause, Symptom, Toward
+
+LOW, HIGH = Toward.LOW, Toward.HIGH
+
+SANK = Symptom(
+    id="sank",
+    name="The insert sank, tilted or moved",
+    causes=(
+        Cause(
+            name="it is too heavy for how stiff the mousse is",
+            rule="insert-sinks",
+            toward=HIGH,
+            weight=0.9,
+            measure="Spoon a bump of 5 mm onto the mousse: does it stay for a minute?",
+            advice="Wait until a bump stays; lay the insert in level, do not drop it.",
+        ),
+        Cause(
+            name="the mousse was too warm and fluid",
+            rule="fold-temperature",
+            toward=HIGH,
+            weight=0.7,
+            measure="Measure the mousse before the insert goes in.",
+            advice="Fold at 24 to 26 °C, chill the filled mould for 5 min.",
+        ),
+        Cause(
+            name="the insert was not hard when it was laid in",
+            rule="insert-frozen",
+            toward=HIGH,
+            weight=0.5,
+            measure="Press it with a fingernail when it leaves its mould.",
+            advice="Freeze it hard and take it out at the last moment.",
+        ),
+        Cause(
+            name="the base floated and pushed it",
+            rule="base-floats",
+            toward=HIGH,
+            weight=0.4,
+            measure="Weigh base and mousse for their volume.",
+            advice="Soak it, press it in, keep it down with a tray.",
+        ),
+        Cause(
+            name="the freezer shelf is not level",
+            weight=0.4,
+            measure="Lay a spirit level, or a ring with a little water, on the shelf.",
+            advice="Level the shelf with card under a tray.",
+        ),
+    ),
+)
+STUCK = Symptom(
+    id="stuck",
+    name="It stuck in the mould",
+    causes=(
+        Cause(
+            name="it was not frozen through",
+            rule="unmould-temperature",
+            toward=HIGH,
+            weight=0.8,
+            measure="Push a thin probe into the heart of the next one before you unmould it.",
+            advice="Freeze it on; the heart should be at -15 °C.",
+        ),
+        Cause(
+            name="it had too little time in the freezer",
+            rule="freezing-time",
+            toward=LOW,
+            weight=0.7,
+            measure="A probe in the heart of one piece, read every half hour.",
+            advice="Longer, on metal, with air around it.",
+        ),
+        Cause(
+            name="its skin stays soft: much sugar or alcohol",
+            rule="releases",
+            toward=LOW,
+            weight=0.6,
+            measure="Read the °Brix of the outer layer.",
+            advice="Less of both, or a colder freezer.",
+        ),
+        Cause(
+            name="too little sets it",
+            rule="sets",
+            toward=LOW,
+            weight=0.5,
+            measure="Turn out a cupful set at 4 °C.",
+            advice="More gelatine.",
+        ),
+        Cause(
+            name="the freezer is too warm",
+            rule="freezer-temperature",
+            toward=HIGH,
+            weight=0.5,
+            measure="Leave a thermometer in a glass of spirit on the shelf overnight.",
+            advice="Set it colder, take frost out.",
+        ),
+    ),
+)
+SOGGY = Symptom(
+    id="soggy",
+    name="The base is soggy",
+    causes=(
+        Cause(
+            name="water moved into it from the mousse",
+            rule="stays-crisp",
+            toward=LOW,
+            weight=0.9,
+            measure="Weigh a base before it is put on and after it is lifted off.",
+            advice="A film of cocoa butter or chocolate; put the piece on it later.",
+        ),
+        Cause(
+            name="it was not baked dry",
+            rule="baked-dry",
+            toward=HIGH,
+            weight=0.7,
+            measure="Weigh the bases before and after the oven.",
+            advice="Bake it longer, to an even gold.",
+        ),
+        Cause(
+            name="too much syrup",
+            rule="soak-share",
+            toward=HIGH,
+            weight=0.7,
+            measure="Weigh the sponge before and after brushing.",
+            advice="A quarter to a half of its mass.",
+        ),
+        Cause(
+            name="it stood too long before it was eaten",
+            rule="chilled-life",
+            toward=HIGH,
+            weight=0.4,
+            measure="Bite one after 2, 6 and 24 h.",
+            advice="Assemble later.",
+        ),
+        Cause(
+            name="the piece wept onto it",
+            rule="weeping",
+            toward=HIGH,
+            weight=0.4,
+            measure="Is the base wet from above, with a puddle round it?",
+            advice="See 'weeping'.",
+        ),
+    ),
+)
+BLED = Symptom(
+    id="bled",
+    name="Layers or colours ran into each other",
+    causes=(
+        Cause(
+            name="the upper layer melted the lower",
+            rule="layer-on-layer",
+            toward=HIGH,
+            weight=0.8,
+            measure="Measure the upper layer as it is poured.",
+            advice="Freeze the lower layer, pour at 25 to 30 °C.",
+        ),
+        Cause(
+            name="nothing held the lower layer",
+            rule="layer-sinks",
+            toward=HIGH,
+            weight=0.6,
+            measure="Lay a spoon on the lower layer: does it stay?",
+            advice="Chill it, or set it.",
+        ),
+        Cause(
+            name="the wall over the insert is thin",
+            rule="mousse-wall",
+            toward=LOW,
+            weight=0.5,
+            measure="Cut one through and measure.",
+            advice="A smaller insert.",
+        ),
+        Cause(
+            name="the insert stays liquid in the freezer",
+            rule="insert-freezes-hard",
+            toward=LOW,
+            weight=0.6,
+            measure="Press an insert that has been in the freezer overnight.",
+            advice="Less sugar or spirit, some gelatine.",
+        ),
+    ),
+)
+BUILD_SYMPTOMS: tuple[Symptom, ...] = (SANK, STUCK, SOGGY, BLED)

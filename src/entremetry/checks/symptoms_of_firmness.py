@@ -1,0 +1,185 @@
+"""What may go wrong with how it stands: common practice, no source."""
+
+from __future__ import annotations
+
+from entremetry.checks.symptom import Cause, Symptom, Toward
+
+LOW, HIGH = Toward.LOW, Toward.HIGH
+
+WEEPING = Symptom(
+    id="weeping",
+    name="It weeps: a puddle after thawing",
+    causes=(
+        Cause(
+            name="the gel that sets it loses water after freezing",
+            rule="weeping",
+            toward=HIGH,
+            weight=0.8,
+            measure="Thaw 100 g on a sieve overnight at 4 °C and weigh what drips.",
+            advice="Set it with gelatine or pectin NH instead.",
+        ),
+        Cause(
+            name="too little sets it",
+            rule="sets",
+            toward=LOW,
+            weight=0.7,
+            measure="Set 50 g in a cup at 4 °C for 12 h and turn it out: does it stand?",
+            advice="More gelatine, or less water in the component.",
+        ),
+        Cause(
+            name="it is watery and froze to coarse ice",
+            rule="icy",
+            toward=HIGH,
+            weight=0.6,
+            measure="Read the °Brix of the component; below 15 it freezes coarse.",
+            advice="Boil it down, or add sugar, glucose syrup or pectin.",
+        ),
+        Cause(
+            name="gelatine was boiled",
+            rule="gelatine-boiled",
+            toward=HIGH,
+            weight=0.4,
+            measure="Write down the temperature of the bowl when the gelatine goes in.",
+            advice="Stir it in off the heat, at 50 to 60 °C.",
+        ),
+        Cause(
+            name="it froze slowly",
+            rule="freezing-time",
+            toward=LOW,
+            weight=0.4,
+            measure="Put a probe in the heart of one piece: when is it at -5 °C?",
+            advice="Freeze fewer pieces at a time, on a metal shelf.",
+        ),
+        Cause(
+            name="water from the air settled on it",
+            weight=0.35,
+            measure="Is the water on the outside only, an hour after it left the fridge?",
+            advice="Thaw it in a closed box in the fridge.",
+        ),
+    ),
+)
+COLLAPSED = Symptom(
+    id="collapsed",
+    name="It is runny, flat or slumps",
+    causes=(
+        Cause(
+            name="too little sets it",
+            rule="sets",
+            toward=LOW,
+            weight=0.8,
+            measure="Set 50 g in a cup at 4 °C for 12 h and turn it out.",
+            advice="More gelatine or couverture.",
+        ),
+        Cause(
+            name="raw fruit digested the gelatine",
+            rule="raw-fruit-and-gelatine",
+            toward=LOW,
+            weight=0.9,
+            measure="Was a proteolytic fruit below 85 °C? Set a spoonful without it.",
+            advice="Heat the fruit to 85 °C, or use agar.",
+        ),
+        Cause(
+            name="the foam melted in the fold",
+            rule="fold-temperature",
+            toward=HIGH,
+            weight=0.7,
+            measure="Measure the mix, and weigh a known cup of it.",
+            advice="Cool the base further, fold in three goes.",
+        ),
+        Cause(
+            name="the cream does not hold air",
+            rule="cream-fat",
+            toward=LOW,
+            weight=0.6,
+            measure="Read the fat on the carton; below 30 % it does not whip.",
+            advice="Cream of 35 %, cold, in a cold bowl.",
+        ),
+        Cause(
+            name="it is too soft for its height",
+            rule="slump",
+            toward=HIGH,
+            weight=0.6,
+            measure="Measure the height when it is turned out and two hours later.",
+            advice="More gelatine, or a lower mould.",
+        ),
+        Cause(
+            name="gelatine was boiled",
+            rule="gelatine-boiled",
+            toward=HIGH,
+            weight=0.4,
+            measure="Write down the temperature of the bowl when it goes in.",
+            advice="Off the heat, 50 to 60 °C.",
+        ),
+        Cause(
+            name="acid weakens the gel",
+            rule="acid-and-gelatine",
+            toward=HIGH,
+            weight=0.4,
+            measure="Test the base with a pH strip: below 3 it weakens gelatine.",
+            advice="10 to 15 % more gelatine, juice last.",
+        ),
+        Cause(
+            name="alcohol weakens the gel",
+            rule="alcohol",
+            toward=HIGH,
+            weight=0.4,
+            measure="Set a spoonful without the spirit.",
+            advice="Half the spirit.",
+        ),
+        Cause(
+            name="it stood in the warm",
+            rule="hours-in-the-warm",
+            toward=HIGH,
+            weight=0.4,
+            measure="Read the surface: gelatine gives way above 20 to 22 °C.",
+            advice="Serve in waves, straight from the fridge.",
+        ),
+    ),
+)
+CRACKED = Symptom(
+    id="cracked",
+    name="It cracked",
+    causes=(
+        Cause(
+            name="a coat with much gelatine or little water tears as the piece thaws",
+            rule="glaze-gelatine",
+            toward=HIGH,
+            weight=0.6,
+            measure="Bend a strip of the cold coat: does it break or give?",
+            advice="Less gelatine, some glucose syrup more.",
+        ),
+        Cause(
+            name="the glaze holds too little water",
+            rule="glaze-water",
+            toward=LOW,
+            weight=0.5,
+            measure="Weigh the glaze before and after it was cooked and reheated.",
+            advice="Put the water back that has gone.",
+        ),
+        Cause(
+            name="the base is so thin that it breaks",
+            rule="dough-thickness",
+            toward=LOW,
+            weight=0.5,
+            measure="Measure a baked base with a calliper.",
+            advice="2.5 to 3 mm, and cool it on the mat.",
+        ),
+        Cause(
+            name="a watery part swelled as it froze",
+            rule="icy",
+            toward=HIGH,
+            weight=0.6,
+            measure="Do the cracks run over an insert? Read its °Brix.",
+            advice="More solids in it, and room above it.",
+        ),
+        Cause(
+            name="a thin wall over the insert gave way",
+            rule="mousse-wall",
+            toward=LOW,
+            weight=0.5,
+            measure="Cut one through and measure the thinnest place.",
+            advice="A smaller insert.",
+        ),
+    ),
+)
+FIRMNESS_SYMPTOMS: tuple[Symptom, ...] = (WEEPING, COLLAPSED, CRACKED)

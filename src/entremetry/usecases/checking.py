@@ -1,0 +1,101 @@
+"""What may go wrong with a dessert: the bench checks of a document."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+from entremetry.checks.band import Outcome
+from entremetry.checks.registry import check
+from entremetry.checks.verdict import Verdict
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.errors import EntremetryError
+from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.store.files import read_text
+from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.timings.timed_step import timed_steps
+from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Checked:
+    """A dessert with every verdict on it, what fails first; `untimed` steps were not computed."""
+
+    id: str
+    name: str
+    names: Mapping[str, str]
+    verdicts: tuple[Verdict, ...]
+    untimed: tuple[str, ...] = ()
+
+    def of(self, outcome: Outcome) -> tuple[Verdict, ...]:
+        """The verdicts with this outcome."""
+        return tuple(verdict for verdict in self.verdicts if verdict.verdict is outcome)
+
+    @property
+    def fails(self) -> bool:
+        """Whether at least one check fails."""
+        return bool(self.of(Outcome.FAIL))
+
+
+def checks(path: Path, *, kitchen: Path | None = None, times: bool = True) -> Checked:
+    """Every bench check of a document in a file; without `times` nothing is simulated.
+
+    Raises
+    ------
+    EntremetryError
+        With one message that says what, where and how to mend it.
+    """
+    around = surroundings_of(path, kitchen)
+    return _checked(read_text(path, what="dessert document"), str(path), around, times, None)
+
+
+def checks_of_text(
+    text: str,
+    *,
+    file: str = "document",
+    kitchen_text: str | None = None,
+    times: bool = True,
+    known: Mapping[str, StepTemperatures] | None = None,
+) -> Checked:
+    """Every bench check of a document at hand as text; `known` are temperatures there already."""
+    return _checked(text, file, surroundings(kitchen_text, "kitchen"), times, known)
+
+
+def _checked(
+    text: str,
+    file: str,
+    around: Surroundings,
+    times: bool,
+    known: Mapping[str, StepTemperatures] | None,
+) -> Checked:
+    reckoning = reckoned(text, file, around)
+    found, untimed = dict(known or {}), []
+    for step in timed_steps(reckoning.dessert):
+        if step.id in found:
+            continue
+        answer = _answer(reckoning, step.id, around.kitchen) if times else None
+        if answer is None:
+            untimed.append(step.id)
+        else:
+            found[step.id] = answer
+    document = reckoning.dessert.document
+    return Checked(
+        id=document.id,
+        name=document.name,
+        names=reckoning.dessert.names,
+        verdicts=check(reckoning, around.kitchen, found),
+        untimed=tuple(untimed),
+    )
+
+
+def _answer(
+    reckoning: Reckoning, step: str, kitchen: KitchenDocument | None
+) -> StepTemperatures | None:
+    """Temperatures of a step; None if the document does not tell enough for them."""
+    from entremetry.timings.answer import answer
+
+    try:
+        return answer(reckoning, step, kitchen)
+    except EntremetryError:
+        return None
