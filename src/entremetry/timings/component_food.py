@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 
 from entremetry.dessert.reckoning import Reckoning
+from entremetry.errors import OutsideRange
 from entremetry.formula.density import liquid_volume
 from entremetry.formula.mix import Mix
 from entremetry.larder.constituents import Constituents
@@ -19,6 +20,7 @@ from entremetry.physics import (
     Material,
     MeltingFat,
     Structure,
+    dilute_liquidus,
     food_material,
     liquidus,
 )
@@ -44,6 +46,9 @@ OPEN_CRUMB = frozenset({"base", "crumble"})
 DRY = 0.03  # kg of free water per kg below which nothing is taken to freeze
 MOST_DISSOLVED = 0.9  # moles of solute per mole of water up to which the rule is used
 WATER_MOLAR_MASS = 0.01801528
+LEAST = 1e-9  # mol per kg, as good as nothing
+PURE = 273.10  # K: where water with next to nothing in it begins to melt
+COLDEST = 234.15  # K: colder than food is tabled for
 
 
 def component_material(made: Made, kind: str, name: str) -> Material:
@@ -102,20 +107,29 @@ def dissolved(parts: Constituents) -> dict[Solute, float]:
 
 @lru_cache(maxsize=256)
 def freezing_curve(parts: Constituents) -> Liquidus | None:
-    """How the water freezes out; None for what is too dry or too concentrated to freeze."""
+    """How the water freezes out; None for what is too dry or too concentrated to freeze.
+
+    What has next to nothing dissolved in it melts over the last twentieth of a kelvin.
+    """
     solutes = dissolved(parts)
     free = parts.water - min(0.4 * parts.protein, parts.water)
     moles = sum(mass / solute.molar_mass for solute, mass in solutes.items())
-    if free < DRY or moles == 0.0:
+    if free < DRY:
         return None
-    most = MOST_DISSOLVED * free / WATER_MOLAR_MASS / moles
+    most = MOST_DISSOLVED * free / WATER_MOLAR_MASS / max(moles, LEAST)
     if most <= 1.1:
         return None
 
     def point(concentration: float) -> float:
         return freezing_point(solutes, free / concentration)
 
-    return liquidus(point, greatest_concentration=most)
+    try:
+        first = point(1.0)
+    except OutsideRange:  # colder than any freezer
+        return None
+    if first > PURE:
+        return dilute_liquidus(PURE)
+    return None if first < COLDEST else liquidus(point, greatest_concentration=min(most, 400.0))
 
 
 def activity_of_water(parts: Constituents) -> float:

@@ -25,7 +25,7 @@ from entremetry.physics.solution import (
 
 @pytest.mark.parametrize("solute", [SUCROSE, GLUCOSE, FRUCTOSE, ETHANOL, DEXTRIN, MILK_SALT])
 def test_the_more_is_dissolved_the_colder_it_freezes(solute: Solute) -> None:
-    most = 0.9 * solute.molar_mass / 0.018015
+    most = 0.3 * solute.molar_mass / 0.018015
     points = [freezing_point({solute: mass}, 1.0) for mass in np.linspace(0.0, most, 30)]
     assert points[0] == pytest.approx(273.15, abs=1e-9)
     assert np.all(np.diff(points) < 0.0)

@@ -51,17 +51,22 @@ def test_fifteen_per_cent_of_sugar_freezes_a_degree_below_water() -> None:
         Constituents(cocoa_butter=0.4, sucrose=0.5, protein=0.1),
         Constituents(water=0.05, protein=0.3, starch=0.65),
         Constituents(water=0.1, fructose=0.9),
-        Constituents(water=1.0),
+        Constituents(water=0.16, fructose=0.84),
     ],
-    ids=["chocolate", "biscuit", "too sweet", "nothing dissolved"],
+    ids=["chocolate", "biscuit", "too sweet", "colder than any freezer"],
 )
-def test_what_is_dry_or_too_sweet_or_bare_has_no_freezing_curve(parts: Constituents) -> None:
+def test_what_is_dry_or_too_sweet_has_no_freezing_curve(parts: Constituents) -> None:
     assert freezing_curve(parts) is None
 
 
-def test_pure_water_still_conducts_and_holds_heat() -> None:
-    food = component_food(Mix(constituents=Constituents(water=1.0)), "insert", 1000.0)
-    assert food.liquidus is None
+@pytest.mark.parametrize(
+    "parts", [Constituents(water=1.0), Constituents(water=0.98, protein=0.0199, ash=0.0001)]
+)
+def test_water_with_next_to_nothing_in_it_freezes_at_nought(parts: Constituents) -> None:
+    curve = freezing_curve(parts)
+    assert curve is not None
+    assert 273.0 < curve.freezing_point < 273.15
+    assert curve.liquid_fraction(270.15) < 0.05
 
 
 def test_water_binds_to_protein_but_counts_for_the_activity() -> None:
