@@ -12,6 +12,7 @@ from entremetry.errors import EntremetryError
 DessertFile = Annotated[Path, typer.Argument(help="A dessert document (YAML).", metavar="FILE")]
 Json = Annotated[bool, typer.Option("--json", help="Print one JSON object.")]
 KitchenFile = Annotated[Path | None, typer.Option("--kitchen", help="A kitchen document (YAML).")]
+MouldId = Annotated[str | None, typer.Option("--mould", help="Another mould.", metavar="ID")]
 Times = Annotated[
     bool,
     typer.Option(
@@ -23,6 +24,7 @@ Times = Annotated[
 def check(
     file: DessertFile,
     kitchen: KitchenFile = None,
+    mould: MouldId = None,
     times: Times = True,
     everything: Annotated[bool, typer.Option("--all", help="Also show what is fine.")] = False,
     json: Json = False,
@@ -31,7 +33,7 @@ def check(
     from entremetry.cli.check_view import as_json, as_text
     from entremetry.usecases.checking import checks
 
-    checked = checks(file, kitchen=kitchen, times=times)
+    checked = checks(file, kitchen=kitchen, mould=mould, times=times)
     typer.echo(as_json(checked) if json else as_text(checked, everything=everything))
     if checked.fails:
         raise typer.Exit(1)

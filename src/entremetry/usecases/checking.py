@@ -15,7 +15,7 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.store.files import read_text
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import timed_steps
-from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+from entremetry.usecases.batch import reckoned, surroundings, surroundings_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +38,9 @@ class Checked:
         return bool(self.of(Outcome.FAIL))
 
 
-def checks(path: Path, *, kitchen: Path | None = None, times: bool = True) -> Checked:
+def checks(
+    path: Path, *, kitchen: Path | None = None, mould: str | None = None, times: bool = True
+) -> Checked:
     """Every bench check of a document in a file; without `times` nothing is simulated.
 
     Raises
@@ -47,7 +49,8 @@ def checks(path: Path, *, kitchen: Path | None = None, times: bool = True) -> Ch
         With one message that says what, where and how to mend it.
     """
     around = surroundings_of(path, kitchen)
-    return _checked(read_text(path, what="dessert document"), str(path), around, times, None)
+    text = read_text(path, what="dessert document")
+    return _checked(reckoned(text, str(path), around, mould), around.kitchen, times)
 
 
 def checks_of_text(
@@ -55,26 +58,19 @@ def checks_of_text(
     *,
     file: str = "document",
     kitchen_text: str | None = None,
+    mould: str | None = None,
     times: bool = True,
-    known: Mapping[str, StepTemperatures] | None = None,
 ) -> Checked:
-    """Every bench check of a document at hand as text; `known` are temperatures there already."""
-    return _checked(text, file, surroundings(kitchen_text, "kitchen"), times, known)
+    """Every bench check of a document at hand as text; see `checks`."""
+    around = surroundings(kitchen_text, "kitchen")
+    return _checked(reckoned(text, file, around, mould), around.kitchen, times)
 
 
-def _checked(
-    text: str,
-    file: str,
-    around: Surroundings,
-    times: bool,
-    known: Mapping[str, StepTemperatures] | None,
-) -> Checked:
-    reckoning = reckoned(text, file, around)
-    found, untimed = dict(known or {}), []
+def _checked(reckoning: Reckoning, kitchen: KitchenDocument | None, times: bool) -> Checked:
+    found: dict[str, StepTemperatures] = {}
+    untimed = []
     for step in timed_steps(reckoning.dessert):
-        if step.id in found:
-            continue
-        answer = _answer(reckoning, step.id, around.kitchen) if times else None
+        answer = _answer(reckoning, step.id, kitchen) if times else None
         if answer is None:
             untimed.append(step.id)
         else:
@@ -84,7 +80,7 @@ def _checked(
         id=document.id,
         name=document.name,
         names=reckoning.dessert.names,
-        verdicts=check(reckoning, around.kitchen, found),
+        verdicts=check(reckoning, kitchen, found),
         untimed=tuple(untimed),
     )
 
