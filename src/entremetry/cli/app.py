@@ -10,7 +10,9 @@ from typing import Annotated
 import typer
 
 from entremetry import __version__
+from entremetry.cli.changing import adapt, rebalance
 from entremetry.cli.check_commands import check, diagnose
+from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
 from entremetry.errors import EntremetryError
 
 app = typer.Typer(
@@ -23,12 +25,6 @@ app = typer.Typer(
 )
 app.command()(check)
 app.command()(diagnose)
-
-DessertFile = Annotated[Path, typer.Argument(help="A dessert document (YAML).", metavar="FILE")]
-Json = Annotated[bool, typer.Option("--json", help="Print one JSON object.")]
-Pieces = Annotated[int | None, typer.Option(help="How many pieces.", metavar="N")]
-MouldId = Annotated[str | None, typer.Option("--mould", help="Another mould.", metavar="ID")]
-KitchenFile = Annotated[Path | None, typer.Option("--kitchen", help="A kitchen document (YAML).")]
 
 
 def _version(wanted: bool) -> None:
@@ -193,6 +189,10 @@ def temperatures(
     if png is not None:
         write_atomically(png, as_png(result))
     typer.echo(as_json(result) if json else as_text(result))
+
+
+app.command()(rebalance)
+app.command()(adapt)
 
 
 @app.command()

@@ -1,0 +1,1 @@
+"""The same dessert from other ingredients: swaps, and formulas rebalanced after them."""

@@ -1,0 +1,162 @@
+"""Rebalance one component of a dessert document, after swaps if there are any.
+
+A formula is straight in its masses only near by, because methods hold back and boil off. So the
+problem is solved, the method followed again at the answer, and the problem set anew, until the
+wishes hold of the component as it is really made.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from entremetry.adapt.asking import Asked, room, wishes
+from entremetry.adapt.behaviour import Behaviour, behaviour
+from entremetry.adapt.line_editing import line_with_mass, line_without
+from entremetry.adapt.rebalanced import Rebalanced
+from entremetry.adapt.swapping import Text, swapped_text
+from entremetry.adapt.telling import refused, told
+from entremetry.adapt.weighable import EXACT, FINENESS, settled, weighed
+from entremetry.dessert.dessert import Dessert
+from entremetry.formula.wish import Conflict, FormulaLine, Problem, Solution, Wish
+from entremetry.physics.gelatine import BloomRule
+
+if TYPE_CHECKING:
+    from entremetry.physics.arrays import Floats
+
+Open = Callable[[str], Dessert]
+MOST_ROUNDS = 4
+LEAST_LEFT = 0.05  # part of a line that stays in the formula unless its author sets other ends
+TRACE = 1e-3
+NOTHING = 5e-6  # kg; what weighs less is left out
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Bench:
+    """What stays the same while a component is rebalanced."""
+
+    open_: Open
+    component: str
+    rule: BloomRule
+    text: str
+    wishes: tuple[Wish, ...]
+    starts: tuple[float, ...]
+    names: tuple[str, ...]
+    ends: tuple[tuple[float, float], ...]
+
+    def behaviour(self, text: str) -> Behaviour:
+        """How the component behaves in a text."""
+        return behaviour(self.open_(text), self.component, self.rule)
+
+    def holds(self, wish: Wish, state: Floats) -> bool:
+        """Tell whether a wish holds."""
+        return wish.holds(wish.measure.value(state))
+
+
+def rebalanced_text(text: str, asked: Asked, open_: Open) -> Rebalanced:
+    """Rebalance a component of a document.
+
+    Raises
+    ------
+    EntremetryError
+        If the document cannot be made, or something asked for is not in it.
+    """
+    before = behaviour(open_(text), asked.component, asked.rule)
+    swapped = swapped_text(text, asked, open_, before)
+    bench, start = _bench(swapped, asked, open_, before)
+    after_text, conflict = _solved(bench, start)
+    if conflict is not None:
+        return refused(text, before, bench.wishes, conflict)
+    after = bench.behaviour(after_text)
+    return told(after_text, before, after, bench.wishes, swapped, asked)
+
+
+def _bench(swapped: Text, asked: Asked, open_: Open, before: Behaviour) -> tuple[_Bench, Behaviour]:
+    start = behaviour(open_(swapped.text), asked.component, asked.rule)
+    lines = start.component.lines
+    own = room(asked, start.component).ends
+    fixed = {name: (mass, mass) for name, mass in swapped.dosed.items()}
+    usual = {line.name: (LEAST_LEFT * line.mass, float("inf")) for line in lines}
+    ends = {**usual, **fixed, **own}
+    bench = _Bench(
+        open_=open_,
+        component=asked.component,
+        rule=asked.rule,
+        text=swapped.text,
+        wishes=tuple(wishes(asked, before.measured(), swapped.dropped)),
+        starts=tuple(line.mass for line in lines),
+        names=tuple(line.name for line in lines),
+        ends=tuple(ends[line.name] for line in lines),
+    )
+    return bench, start
+
+
+def _solved(bench: _Bench, start: Behaviour) -> tuple[str, Conflict | None]:
+    """Text of the formula as a kitchen can weigh it, or the conflict that leaves none."""
+    from entremetry.formula.rebalancing import rebalanced
+
+    here = start
+    solution = Solution(masses=())
+    for _ in range(MOST_ROUNDS):
+        solution = rebalanced(_problem(bench, here))
+        if solution.conflict is not None:
+            return bench.text, solution.conflict
+        here = bench.behaviour(_with_masses(bench, _all_there(bench, solution.masses), EXACT))
+        if _hold(bench, here.state, solution.gave_way):
+            return _weighable(bench, solution), None
+    words = tuple(wish.measure.words for wish in bench.wishes if wish.firm)
+    return bench.text, Conflict(demands=words, proved=False)
+
+
+def _problem(bench: _Bench, here: Behaviour) -> Problem:
+    """The problem, made straight near a formula."""
+    lines = tuple(
+        FormulaLine(
+            name=name,
+            mass=mass,
+            adds=tuple(float(part) for part in here.adds[name]),
+            low=low,
+            high=high,
+        )
+        for name, mass, (low, high) in zip(bench.names, bench.starts, bench.ends, strict=True)
+    )
+    fixed = tuple(float(part) for part in here.fixed)
+    return Problem(lines=lines, fixed=fixed, wishes=bench.wishes)
+
+
+def _all_there(bench: _Bench, masses: Sequence[float]) -> list[float]:
+    """Masses with a trace of each line that would be left out, so that its effect is known."""
+    return [max(m, TRACE * start) for m, start in zip(masses, bench.starts, strict=True)]
+
+
+def _weighable(bench: _Bench, solution: Solution) -> str:
+    """Text with the fewest changes and the coarsest masses with which everything still holds."""
+    text = bench.text
+    for fineness in FINENESS:
+        for masses in (settled(solution.masses, bench.starts), solution.masses):
+            text = _with_masses(bench, masses, fineness)
+            if _hold(bench, bench.behaviour(text).state, solution.gave_way):
+                return text
+    return text
+
+
+def _hold(bench: _Bench, state: Floats, gave_way: Sequence[str]) -> bool:
+    return all(
+        bench.holds(wish, state) for wish in bench.wishes if wish.measure.name not in gave_way
+    )
+
+
+def _with_masses(bench: _Bench, masses: Sequence[float], fineness: float) -> str:
+    text = bench.text
+    for name, start, mass in zip(
+        bench.names,
+        bench.starts,
+        weighed(masses, bench.starts, bench.ends, fineness),
+        strict=True,
+    ):
+        if mass < NOTHING:
+            text = line_without(text, bench.component, name)
+        elif mass != start:
+            text = line_with_mass(text, bench.component, name, mass)
+    return text
