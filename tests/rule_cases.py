@@ -396,7 +396,7 @@ CASES: Mapping[str, tuple[Case, ...]] = {
     ),
     "layer-sinks": (airy("0.8 g/ml"), airy("0.6 g/ml"), airy("0.4 g/ml")),
     "releases": three("assembly/1/temperature", "mousse", "-15 °C", "-3.5 °C", "-2.5 °C"),
-    "stays-crisp": (flaky("4 h"), flaky("9 h"), flaky("30 h")),
+    "stays-crisp": (flaky("4 h"), flaky("14 h"), flaky("48 h")),
     "baked-dry": three("components/base/method/3/loss", "base", "11 %", "8 %", "3 %"),
     "dough-rest": three("components/base/method/1/time", "base", "40 min", "20 min", "5 min"),
     "dough-thickness": three("components/base/method/2/thickness", "base", "3 mm", "7 mm", "1 mm"),

@@ -151,7 +151,7 @@ RULES = (
         ),
         look=_crisp,
         too_low=Side(
-            why="so it is soft when it is eaten",
+            why="so it may be soft when it is eaten",
             advice="Brush it with cocoa butter or chocolate, or put the piece on it later.",
         ),
     ),

@@ -7,13 +7,14 @@ from collections.abc import Sequence
 from entremetry.checks.bench import Bench
 from entremetry.method.shaping import Fill, Place
 from entremetry.method.step import AnyStep
-from entremetry.method.waiting import FreezeUntil
+from entremetry.method.waiting import FreezeUntil, ThawUntil
 
 SERVING = 600.0  # s on the table
+STILL_FROZEN = 0.5  # of the thawing time, after which the foot has thawed: our_own
 
 
 def contact_time(bench: Bench, component: str) -> tuple[float, str] | None:
-    """Seconds from where it is put in until it is eaten, frozen time left out, and what they are.
+    """Seconds in which water can move into it until it is eaten, and what they are.
 
     None if no step tells when it meets the rest.
     """
@@ -21,8 +22,15 @@ def contact_time(bench: Bench, component: str) -> tuple[float, str] | None:
     start = _put_in(steps, component)
     if start is None:
         return None
-    waits = [step.time or 0.0 for step in steps[start + 1 :] if not isinstance(step, FreezeUntil)]
-    return sum(waits) + SERVING, "thawing, holding and the table"
+    waits = sum(_wet_time(step) for step in steps[start + 1 :])
+    return waits + SERVING, "half of thawing, with holding and the table"
+
+
+def _wet_time(step: AnyStep) -> float:
+    """Time of a step in which water can move: none in the freezer, half of it while it thaws."""
+    if isinstance(step, FreezeUntil):
+        return 0.0
+    return (step.time or 0.0) * (STILL_FROZEN if isinstance(step, ThawUntil) else 1.0)
 
 
 def _put_in(steps: Sequence[AnyStep], component: str) -> int | None:

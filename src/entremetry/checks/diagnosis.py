@@ -12,7 +12,7 @@ from entremetry.checks.verdict import Verdict
 from entremetry.errors import UnknownName
 
 UNKNOWN = 0.35  # of its weight for a cause that no number of this dessert tells of
-STEEPNESS = 2.0  # per width of the caution
+STEEPNESS = 3.0  # per width of the caution
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -188,7 +188,7 @@ RULES = (
         id="weeping",
         title="It does not weep after freezing",
         concern=CONCERN,
-        band=Band(unit="%", high=25.0, fails_above=75.0),
+        band=Band(unit="%", high=25.0, fails_above=50.0),
         source="lersch_2014",
         sources=("lersch_2014", "common_practice"),
         formula="setting strength of agar, kappa carrageenan and starch ÷ that of all that sets it",

@@ -13,6 +13,7 @@ from starlette.routing import BaseRoute, Mount, Route
 from entremetry.store import home_folder, open_library
 from entremetry.web import (
     backup_page,
+    checks_page,
     dessert_page,
     edit_page,
     kitchen_page,
@@ -67,6 +68,8 @@ def routes() -> list[BaseRoute]:
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
         Route(f"{DESSERT}/page", recipe_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
+        Route(f"{DESSERT}/checks", checks_page.show_checks),
+        Route(f"{DESSERT}/diagnosis", checks_page.show_diagnosis),
         Route(f"{DESSERT}/temperatures", temperatures_page.show_first),
         Route(f"{DESSERT}/temperatures/{{step:path}}", temperatures_page.show_step),
         Route(f"{DESSERT}/temperature-answers/{{step:path}}", temperatures_page.show_answer),
