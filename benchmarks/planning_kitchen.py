@@ -40,7 +40,7 @@ def cook(*, fragmented: bool = False) -> Person:
     )
 
 
-def dessert(name: str, random: Random) -> tuple[list[Task], list[Delay], list[Span]]:
+def dessert(name: str, random: Random, extras: int) -> tuple[list[Task], list[Delay], list[Span]]:
     """One dessert: insert, base, mousse, filling, glaze, and the way to the table."""
     draw = random.randint
     mixer = Need(resource="mixer", part=Part.OPENING)
@@ -83,7 +83,24 @@ def dessert(name: str, random: Random) -> tuple[list[Task], list[Delay], list[Sp
         Span(id="insert-mould", resource="insert mould", first="insert", last="fill",
              reaching=Side.START),
     ]  # fmt: skip
+    for number in range(extras):
+        garnish(f"garnish{number}", random, tasks, delays)
     return prefixed(name, tasks, delays, spans)
+
+
+def garnish(name: str, random: Random, tasks: list[Task], delays: list[Delay]) -> None:
+    """Add a small component: weighed, cooked, left to cool, and put on at the end."""
+    tasks += [
+        Task(id=f"{name}-weigh", hands_on=random.randint(3, 8)),
+        Task(id=f"{name}-cook", hands_on=random.randint(6, 12), waiting=random.randint(0, 30)),
+        Task(id=f"{name}-cool", waiting=60, waiting_most=DAY),
+        Task(id=f"{name}-cut", hands_on=random.randint(3, 8)),
+    ]
+    chain = ("weigh", 30), ("cook", 15), ("cool", None)
+    names = ("weigh", "cook", "cool", "cut")
+    for (before, most), after in zip(chain, names[1:], strict=True):
+        delays.append(Delay(before=f"{name}-{before}", after=f"{name}-{after}", most=most))
+    delays.append(Delay(before=f"{name}-cut", after="decorate"))
 
 
 def prefixed(
@@ -102,10 +119,10 @@ def prefixed(
     )
 
 
-def kitchen(desserts: int, *, seed: int = 1, fragmented: bool = False) -> Problem:
-    """A menu of so many desserts of 19 tasks each, served together on the third day."""
+def kitchen(desserts: int, *, extras: int = 0, seed: int = 1, fragmented: bool = False) -> Problem:
+    """A menu of desserts of 19 tasks and some garnishes of 4 each, served together on the third day."""
     random = Random(seed)
-    parts = [dessert(f"d{number}", random) for number in range(desserts)]
+    parts = [dessert(f"d{number}", random, extras) for number in range(desserts)]
     return Problem(
         end=END,
         people=(cook(fragmented=fragmented),),

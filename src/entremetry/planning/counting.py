@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from entremetry.planning.closure import Closure
 from entremetry.planning.fact import Conflict, Fact, FactKind
+from entremetry.planning.plan_model import hand_parts
 from entremetry.planning.problem import Problem
 from entremetry.planning.resource import Person
 from entremetry.planning.task import Part, Side, Task
@@ -64,6 +65,16 @@ def hands_of(task: Task, windows: Closure) -> Iterator[Load]:
     if task.closing:
         first = windows.earliest[task.id, Side.END] - task.closing
         yield Load(task=task.id, start=first, end=end, amount=task.closing)
+
+
+def hand_windows(problem: Problem, windows: Closure) -> dict[tuple[str, Part], tuple[int, int]]:
+    """Minutes between which each stretch of hands has to lie."""
+    found: dict[tuple[str, Part], tuple[int, int]] = {}
+    for task in problem.tasks:
+        parts = [part for part, _ in hand_parts(task)]
+        for part, load in zip(parts, hands_of(task, windows), strict=True):
+            found[task.id, part] = (load.start, load.end)
+    return found
 
 
 def hands_conflict(people: Sequence[Person], loads: Sequence[Load]) -> Conflict | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -10,6 +11,7 @@ from entremetry.planning.plan import Plan
 from entremetry.planning.plan_model import PlanModel
 from entremetry.planning.resource import Person, Session
 from entremetry.planning.result import Goal
+from entremetry.planning.task import Part
 from entremetry.planning.task_times import Hand
 
 if TYPE_CHECKING:
@@ -25,6 +27,7 @@ class Goals:
 
     model: PlanModel
     before: Plan | None = None
+    windows: Mapping[tuple[str, Part], tuple[int, int]] = field(default_factory=dict)
     used: dict[SessionKey, Truth] = field(default_factory=dict)
     work: dict[SessionKey, Linear] = field(default_factory=dict)
     chosen: dict[SessionKey, dict[int, Truth]] = field(default_factory=dict)
@@ -54,11 +57,35 @@ class Goals:
             used = self.used[key] = self.model.cp.new_bool_var("session")
             for hand in self.hands_of(person):
                 self.keep_out(hand, session, [~used, *hand.literals(person.id)])
-        room = sum(
+        everywhere: Linear = sum(
             session.minutes * self.used[person.id, session.id]
             for person, session in self.all_sessions()
         )
-        self.model.cp.add(room >= self.total())
+        self.model.cp.add(everywhere >= self.total(self.model.hands))
+        self.room_for_work()
+
+    def room_for_work(self) -> None:
+        """Open enough sessions for the work that has to lie within each run of sessions.
+
+        The solver would find this out, but only after a long time.
+        """
+        sessions = sorted({(s.start, s.end) for _, s in self.all_sessions()})
+        runs = [(a, b) for a, _ in sessions for _, b in sessions if b > a]
+        for start, end in runs:
+            room: Linear = sum(
+                session.minutes * self.used[person.id, session.id]
+                for person, session in self.all_sessions()
+                if session.end > start and session.start < end
+            )
+            self.model.cp.add(room >= self.total(self.bound_to(start, end)))
+
+    def bound_to(self, start: int, end: int) -> list[Hand]:
+        """Return the hands that cannot but work between two minutes."""
+        return [
+            hand
+            for hand in self.model.hands
+            if (at := self.windows.get((hand.task, hand.part))) and at[0] >= start and at[1] <= end
+        ]
 
     def all_sessions(self) -> list[tuple[Person, Session]]:
         """Return every planned session that is not wholly past, with its person."""
@@ -73,12 +100,9 @@ class Goals:
         """Return the stretches of hands that a person may do."""
         return [hand for hand in self.model.hands if person.id in hand.people]
 
-    def total(self) -> Linear:
-        """Count the minutes of hands of all, those of merged tasks once."""
-        return sum(
-            hand.minutes * (1 if hand.present is None else hand.present)
-            for hand in self.model.hands
-        )
+    def total(self, hands: list[Hand]) -> Linear:
+        """Count the minutes of some hands, without those of tasks that another one does."""
+        return sum(hand.minutes * (1 if hand.present is None else hand.present) for hand in hands)
 
     def keep_out(self, hand: Hand, session: Session, when: list[Truth]) -> None:
         """Keep hands out of a session, in case some literals are true."""

@@ -7,9 +7,8 @@ from collections.abc import Sequence
 from entremetry.planning.building import built
 from entremetry.planning.checked import checked
 from entremetry.planning.closure import closure
-from entremetry.planning.counting import count_conflict
+from entremetry.planning.counting import count_conflict, hand_windows
 from entremetry.planning.explaining import explained
-from entremetry.planning.fact import Conflict
 from entremetry.planning.goals import Goals
 from entremetry.planning.leeway import Leeway
 from entremetry.planning.limits import Limits
@@ -22,7 +21,8 @@ from entremetry.planning.staged import Staged
 def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | None = None) -> Result:
     """Return the best plan for a problem, or why there is none and what would have to give."""
     search, asked = Search(limits=limits or Limits()), tuple(goals)
-    refusal = refused(problem)
+    windows = closure(problem)
+    refusal = windows.conflict or count_conflict(problem, windows)
     if refusal is not None:
         return explained(problem, search, (refusal,), asked=asked)
     model = built(problem, Leeway())
@@ -34,7 +34,7 @@ def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | Non
     staged = Staged(
         model=model,
         search=search,
-        goals=Goals(model=model),
+        goals=Goals(model=model, windows=hand_windows(problem, windows)),
         plan=model.plan(answer.solver),
         answer=answer,
         cancelled=answer.cancelled,
@@ -45,15 +45,9 @@ def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | Non
         problem=problem,
         asked=asked,
         plan=staged.plan,
-        goals=tuple(staged.reports),
+        goals=staged.reports,
         cancelled=staged.cancelled,
         first_plan=search.first_plan,
         seconds=search.spent,
     )
     return checked(result)
-
-
-def refused(problem: Problem) -> Conflict | None:
-    """Return a conflict that shows without a solver: of times alone, or by counting."""
-    windows = closure(problem)
-    return windows.conflict or count_conflict(problem, windows)

