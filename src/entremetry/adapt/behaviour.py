@@ -8,7 +8,7 @@ taken: near the formula, that is what a kilogram of the line adds to the finishe
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
 from entremetry.dessert.dessert import Component, Dessert, Line
@@ -49,6 +49,17 @@ class Behaviour:
     def measured(self) -> dict[str, float | None]:
         """Value of every measure."""
         return {name: measure.value(self.state) for name, measure in MEASURES.items()}
+
+
+def reweighed(dessert: Dessert, component_id: str, masses: Mapping[str, float]) -> Dessert:
+    """A dessert of which one formula has other masses [kg]; its text is as it was."""
+    component = component_of(dessert, component_id)
+    lines = tuple(replace(line, mass=masses[line.name]) for line in component.lines)
+    changed = replace(component, lines=lines)
+    return replace(
+        dessert,
+        components=tuple(changed if c.id == component_id else c for c in dessert.components),
+    )
 
 
 def component_of(dessert: Dessert, component_id: str) -> Component:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from entremetry.adapt.asking import Asked, room, wishes
-from entremetry.adapt.behaviour import Behaviour, behaviour
+from entremetry.adapt.behaviour import Behaviour, behaviour, reweighed
 from entremetry.adapt.line_editing import line_with_mass, line_without
 from entremetry.adapt.rebalanced import Rebalanced
 from entremetry.adapt.swapping import Text, swapped_text
@@ -36,18 +36,22 @@ NOTHING = 5e-6  # kg; what weighs less is left out
 class _Bench:
     """What stays the same while a component is rebalanced."""
 
-    open_: Open
     component: str
     rule: BloomRule
     text: str
+    dessert: Dessert
     wishes: tuple[Wish, ...]
     starts: tuple[float, ...]
     names: tuple[str, ...]
     ends: tuple[tuple[float, float], ...]
 
-    def behaviour(self, text: str) -> Behaviour:
-        """How the component behaves in a text."""
-        return behaviour(self.open_(text), self.component, self.rule)
+    def behaviour(self, masses: Sequence[float]) -> Behaviour:
+        """How the component behaves with other masses; a trace of every line stays in it."""
+        there = {
+            name: max(mass, TRACE * start)
+            for name, mass, start in zip(self.names, masses, self.starts, strict=True)
+        }
+        return behaviour(reweighed(self.dessert, self.component, there), self.component, self.rule)
 
     def holds(self, wish: Wish, state: Floats) -> bool:
         """Tell whether a wish holds."""
@@ -68,22 +72,23 @@ def rebalanced_text(text: str, asked: Asked, open_: Open) -> Rebalanced:
     after_text, conflict = _solved(bench, start)
     if conflict is not None:
         return refused(text, before, bench.wishes, conflict)
-    after = bench.behaviour(after_text)
+    after = behaviour(open_(after_text), asked.component, asked.rule)
     return told(after_text, before, after, bench.wishes, swapped, asked)
 
 
 def _bench(swapped: Text, asked: Asked, open_: Open, before: Behaviour) -> tuple[_Bench, Behaviour]:
-    start = behaviour(open_(swapped.text), asked.component, asked.rule)
+    dessert = open_(swapped.text)
+    start = behaviour(dessert, asked.component, asked.rule)
     lines = start.component.lines
     own = room(asked, start.component).ends
     fixed = {name: (mass, mass) for name, mass in swapped.dosed.items()}
     usual = {line.name: (LEAST_LEFT * line.mass, float("inf")) for line in lines}
     ends = {**usual, **fixed, **own}
     bench = _Bench(
-        open_=open_,
         component=asked.component,
         rule=asked.rule,
         text=swapped.text,
+        dessert=dessert,
         wishes=tuple(wishes(asked, before.measured(), swapped.dropped)),
         starts=tuple(line.mass for line in lines),
         names=tuple(line.name for line in lines),
@@ -102,9 +107,9 @@ def _solved(bench: _Bench, start: Behaviour) -> tuple[str, Conflict | None]:
         solution = rebalanced(_problem(bench, here))
         if solution.conflict is not None:
             return bench.text, solution.conflict
-        here = bench.behaviour(_with_masses(bench, _all_there(bench, solution.masses), EXACT))
+        here = bench.behaviour(solution.masses)
         if _hold(bench, here.state, solution.gave_way):
-            return _weighable(bench, solution), None
+            return _with_masses(bench, _weighable(bench, solution)), None
     words = tuple(wish.measure.words for wish in bench.wishes if wish.firm)
     return bench.text, Conflict(demands=words, proved=False)
 
@@ -125,20 +130,14 @@ def _problem(bench: _Bench, here: Behaviour) -> Problem:
     return Problem(lines=lines, fixed=fixed, wishes=bench.wishes)
 
 
-def _all_there(bench: _Bench, masses: Sequence[float]) -> list[float]:
-    """Masses with a trace of each line that would be left out, so that its effect is known."""
-    return [max(m, TRACE * start) for m, start in zip(masses, bench.starts, strict=True)]
-
-
-def _weighable(bench: _Bench, solution: Solution) -> str:
-    """Text with the fewest changes and the coarsest masses with which everything still holds."""
-    text = bench.text
+def _weighable(bench: _Bench, solution: Solution) -> Sequence[float]:
+    """The fewest changes and the coarsest masses with which everything still holds."""
     for fineness in FINENESS:
         for masses in (settled(solution.masses, bench.starts), solution.masses):
-            text = _with_masses(bench, masses, fineness)
-            if _hold(bench, bench.behaviour(text).state, solution.gave_way):
-                return text
-    return text
+            rounded = weighed(masses, bench.starts, bench.ends, fineness)
+            if _hold(bench, bench.behaviour(rounded).state, solution.gave_way):
+                return rounded
+    return weighed(solution.masses, bench.starts, bench.ends, EXACT)
 
 
 def _hold(bench: _Bench, state: Floats, gave_way: Sequence[str]) -> bool:
@@ -147,14 +146,10 @@ def _hold(bench: _Bench, state: Floats, gave_way: Sequence[str]) -> bool:
     )
 
 
-def _with_masses(bench: _Bench, masses: Sequence[float], fineness: float) -> str:
+def _with_masses(bench: _Bench, masses: Sequence[float]) -> str:
+    """Text with other masses; lines of which nothing is left go."""
     text = bench.text
-    for name, start, mass in zip(
-        bench.names,
-        bench.starts,
-        weighed(masses, bench.starts, bench.ends, fineness),
-        strict=True,
-    ):
+    for name, start, mass in zip(bench.names, bench.starts, masses, strict=True):
         if mass < NOTHING:
             text = line_without(text, bench.component, name)
         elif mass != start:

@@ -54,13 +54,24 @@ class IceDemand:
         return sign * slope / self.width
 
     def choices(self, built: Model) -> list[list[Row]]:
-        """Sets of rows; whoever meets the demand meets at least one whole set."""
+        """Sets of rows, likeliest first; whoever meets the demand meets at least one whole set."""
         end = math.expm1(self._depth)
         if self.dilute:
             return [self._tangents(built, end)]
         edges = np.linspace(0.0, end, PIECES + 1)
-        pieces = [self._chord(built, a, b) for a, b in zip(edges[:-1], edges[1:], strict=True)]
-        return [*pieces, [self._row(built, end, moles=1.0, bent=0.0)]]
+        here = self._moles_per_water(built)
+        spans = sorted(
+            zip(edges[:-1], edges[1:], strict=True),
+            key=lambda span: max(span[0] - here, here - span[1]),
+        )
+        beyond = [self._row(built, end, moles=1.0, bent=0.0)]
+        pieces = [self._chord(built, float(a), float(b)) for a, b in spans]
+        return [beyond, *pieces] if here > end else [*pieces, beyond]
+
+    def _moles_per_water(self, built: Model) -> float:
+        """R of the formula as it is."""
+        water = self.liquid * float(water_moles() @ built.state)
+        return float(dissolved_moles() @ built.state) / max(water, LEAST_WATER)
 
     def _tangents(self, built: Model, end: float) -> list[Row]:
         rows = [self._row(built, -end, moles=-1.0, bent=0.0)]

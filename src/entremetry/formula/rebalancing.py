@@ -15,7 +15,7 @@ import numpy as np
 
 from entremetry.formula._conflict import smallest_conflict
 from entremetry.formula._demand import Demand, Pull, bound, demand, pull, wish_words
-from entremetry.formula._feasibility import MISSED, Reach, missed, reach
+from entremetry.formula._feasibility import MISSED, missed, reach
 from entremetry.formula._least_change import least_change
 from entremetry.formula._model import Model, limits, model
 from entremetry.formula.wish import Conflict, Problem, Solution
@@ -42,13 +42,10 @@ def rebalanced(problem: Problem) -> Solution:
     bounds = [bound(problem, index) for index in range(len(problem.lines))]
     asked = [each for each in bounds if each is not None]
     firm = [*asked, *(demand(built, wish) for wish in problem.wishes if wish.firm)]
-    able = reach(built, firm)
-    if not able.is_met:
-        return _refused(problem, built, firm, proved=True)
-    x = _met(problem, built, firm, able)
-    if x is None:
-        return _refused(problem, built, firm, proved=False)
-    return _solution(problem, built, x)
+    x = _met(problem, built, firm)
+    if x is not None:
+        return _solution(problem, built, x)
+    return _refused(built, firm)
 
 
 def _is_at_all_aims(built: Model, problem: Problem) -> bool:
@@ -58,20 +55,34 @@ def _is_at_all_aims(built: Model, problem: Problem) -> bool:
     return inside and all(abs(pull(built, w).at(built, here)[0]) < AT_AIM for w in problem.wishes)
 
 
-def _met(problem: Problem, built: Model, firm: Sequence[Demand], able: Reach) -> Floats | None:
-    """Changes that meet all wishes, or at least the firm ones."""
+def _met(problem: Problem, built: Model, firm: Sequence[Demand]) -> Floats | None:
+    """Changes that meet all wishes, or else at least the firm ones.
+
+    What is found needs no proof that it can be found, so the linear programs come second.
+    """
     soft = [demand(built, wish) for wish in problem.wishes if not wish.firm]
-    ends = limits(problem.lines)
-    start = np.zeros_like(able.at)
-    for held in (soft, _spared(built, firm, soft), []):
-        demands = [*firm, *held]
-        pulls = _pulls(problem, built, held)
-        nearest = reach(built, demands)
-        for begin in (start, nearest.at) if nearest.is_met else ():
-            x = least_change(built, demands, pulls, ends, begin)
-            if x is not None:
-                return x
+    found = _changes(problem, built, firm, soft)
+    if found is not None or not reach(built, firm).is_met:
+        return found
+    for held in (_spared(built, firm, soft), []):
+        found = _changes(problem, built, firm, held)
+        if found is not None:
+            return found
     return None
+
+
+def _changes(
+    problem: Problem, built: Model, firm: Sequence[Demand], held: Sequence[Demand]
+) -> Floats | None:
+    """The least changes that meet the firm demands and some of the others."""
+    demands = [*firm, *held]
+    pulls = _pulls(problem, built, held)
+    ends = limits(problem.lines)
+    found = least_change(built, demands, pulls, ends, np.zeros(len(problem.lines)))
+    if found is not None:
+        return found
+    nearest = reach(built, demands)
+    return least_change(built, demands, pulls, ends, nearest.at) if nearest.is_met else None
 
 
 def _pulls(problem: Problem, built: Model, held: Sequence[Demand]) -> list[Pull]:
@@ -112,17 +123,14 @@ def _solution(problem: Problem, built: Model, x: Floats) -> Solution:
     )
 
 
-def _refused(
-    problem: Problem, built: Model, demands: Sequence[Demand], *, proved: bool
-) -> Solution:
-    """The fewest demands that stand in each other's way."""
-    if not proved:
-        words = tuple(each.words for each in demands)
-        return Solution(masses=(), conflict=Conflict(demands=words, proved=False))
+def _refused(built: Model, demands: Sequence[Demand]) -> Solution:
+    """The fewest demands that stand in each other's way, if that is what is wrong."""
 
     def can_meet(chosen: Sequence[int]) -> bool:
         return reach(built, [demands[index] for index in chosen]).is_met
 
-    fewest = smallest_conflict(len(demands), can_meet)
+    everything = range(len(demands))
+    proved = not can_meet(everything)
+    fewest = smallest_conflict(len(demands), can_meet) if proved else tuple(everything)
     words = tuple(demands[index].words for index in fewest)
-    return Solution(masses=(), conflict=Conflict(demands=words, proved=True))
+    return Solution(masses=(), conflict=Conflict(demands=words, proved=proved))
