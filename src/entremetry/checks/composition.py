@@ -8,13 +8,12 @@ from entremetry.checks.band import Band
 from entremetry.checks.bench import Bench
 from entremetry.checks.rule import Finding, Rule, Side
 from entremetry.checks.saying import amount, given
-from entremetry.physics.sweetness import sweetness
+from entremetry.formula.sweetness import SWEET_PARTS, mix_sweetness
 from entremetry.physics.syrup import sucrose_solubility
 
 CONCERN = "composition"
 COLD = 277.15  # K
 SOLUBLE = 100.0 * sucrose_solubility(COLD)
-SWEET = ("sucrose", "glucose", "fructose", "lactose", "maltose", "galactose", "trehalose")
 
 
 def _sucrose(bench: Bench) -> Iterator[Finding]:
@@ -51,11 +50,7 @@ def _lactose(bench: Bench) -> Iterator[Finding]:
 
 def _sweetness(bench: Bench) -> Iterator[Finding]:
     for each in bench.of_kind("insert", "mousse"):
-        masses = {name: getattr(each.share, name) for name in SWEET}
-        masses["sucrose"] += each.share.unsplit_sugars
-        masses["polyols"] = each.share.polyols
-        masses["dextrins"] = each.share.other_carbohydrate
-        found = sweetness(masses)
+        found = mix_sweetness(each.made.mix)
         value = 100.0 * found.usual
         yield Finding(
             component=each.id,
@@ -63,7 +58,9 @@ def _sweetness(bench: Bench) -> Iterator[Finding]:
             error=50.0 * (found.high - found.low),
             fact=f"It is as sweet as {amount(value, '%')} of sucrose",
             inputs=tuple(
-                given(name, 100.0 * mass, "%") for name, mass in masses.items() if mass > 1e-4
+                given(name.replace("_", " "), 100.0 * getattr(each.share, name), "%")
+                for name in SWEET_PARTS
+                if getattr(each.share, name) > 1e-4
             ),
         )
 
