@@ -120,7 +120,7 @@ def prefixed(
 
 
 def kitchen(desserts: int, *, extras: int = 0, seed: int = 1, fragmented: bool = False) -> Problem:
-    """A menu of desserts of 19 tasks and some garnishes of 4 each, served together on the third day."""
+    """A menu of desserts of 19 tasks and some garnishes of 4 each, served on the third day."""
     random = Random(seed)
     parts = [dessert(f"d{number}", random, extras) for number in range(desserts)]
     return Problem(

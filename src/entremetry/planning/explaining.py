@@ -16,10 +16,6 @@ CORE_SHARE = 0.4
 """Part of the time of an explanation that looks for what conflicts; the rest for ways out."""
 
 
-FEW = 6
-"""As many facts as can be taken in at once; a count of hours is plainer than more of them."""
-
-
 def explained(
     problem: Problem,
     search: Search,
@@ -35,8 +31,9 @@ def explained(
     began = search.spent
     seconds = search.limits.explaining
     conflicts = tuple(known)
-    if status is Status.IMPOSSIBLE and not is_of_times(conflicts):
-        conflicts = plainest(conflicts, conflict_core(problem, seconds * CORE_SHARE))
+    if status is Status.IMPOSSIBLE and not plain(conflicts):
+        core = conflict_core(problem, seconds * CORE_SHARE)
+        conflicts = (core,) if core.facts else conflicts
     ways = tuple(alternatives(problem, search, began + seconds))
     right = next((way for way in ways if not way.changes), None)
     return checked(
@@ -53,15 +50,12 @@ def explained(
     )
 
 
-def is_of_times(conflicts: Sequence[Conflict]) -> bool:
-    """Tell whether a circle of times is known, which nothing can make plainer."""
-    counted = {FactKind.HANDS_WANTED, FactKind.USE_WANTED}
-    return any(not counted & {fact.kind for fact in one.facts} for one in conflicts)
+def plain(conflicts: Sequence[Conflict]) -> bool:
+    """Tell whether what is known already cannot be said better.
 
-
-def plainest(counted: Sequence[Conflict], core: Conflict) -> tuple[Conflict, ...]:
-    """Prefer a short list of facts to a count, and a count to a long list."""
-    short = bool(core.facts) and core.smallest and len(core.facts) <= FEW
-    if counted and not short:
-        return tuple(counted)
-    return (core,) if core.facts else ()
+    A count of hours says more than a list of absences, but not if one single task is too long.
+    """
+    single = {FactKind.HANDS_WANTED: 1, FactKind.USE_WANTED: 2}
+    return bool(conflicts) and not any(
+        len(fact.subjects) <= single.get(fact.kind, 0) for one in conflicts for fact in one.facts
+    )

@@ -103,7 +103,8 @@ class Variables:
         if present is None and isinstance(length, int):
             return TaskTimes(task=task, start=start, end=start + length, wait=wait)
         end = self.model.cp.new_int_var(self.model.now, self.model.end, f"{task.id} ends")
-        self.model.cp.add(end == start + length).only_enforce_if(*filter(None, [present]))
+        when = [] if present is None else [present]
+        self.model.cp.add(end == start + length).only_enforce_if(*when)
         return TaskTimes(task=task, start=start, end=end, wait=wait, present=present)
 
     def wait(
