@@ -76,6 +76,7 @@ class Fields(NamedTuple):
     earlier_temperature: Floats
     old_balance: Floats  # W
     residual: Floats
+    freed: Floats  # 1 where the ice has gone in this step
     change: Floats
     inverse: Floats
     diagonal: Floats  # W/K

@@ -6,10 +6,12 @@ from entremetry.physics.conduction.cells import Cells, Fields, Patches, Surface,
 from entremetry.physics.conduction.compiled import compiled
 from entremetry.physics.conduction.links import add_flow, connect
 from entremetry.physics.conduction.lookup import look_up
+from entremetry.physics.conduction.melt import free, relax
 from entremetry.physics.conduction.surface import add_exchange, correct
 from entremetry.physics.conduction.sweeps import set_matrix, sweep_across, sweep_along
 
 PASSES = 5
+ROUNDS = 6  # of bringing cells without ice near their neighbours
 
 
 @compiled
@@ -28,18 +30,46 @@ def advance(
     remember(cells, fields)
     connect(cells, fields)
     begin_residual(cells, fields, theta)
+    add_exchange(patches, fields, surface, fields.residual, theta)
     for number in range(1, PASSES + 1):
         if number > 1:
-            connect(cells, fields)
-            start_residual(cells, fields, rate)
-            add_flow(cells, fields, fields.residual, theta)
-        add_exchange(patches, fields, surface, fields.residual, theta)
+            again(cells, patches, fields, surface, rate, theta, mismatch)
         solve_axes(cells, patches, fields, surface, rate, theta)
         apply_change(cells, fields)
         look_up(cells, tables, fields)
         if follows(cells, fields, mismatch):
             return number
     return 0
+
+
+@compiled
+def again(
+    cells: Cells,
+    patches: Patches,
+    fields: Fields,
+    surface: Surface,
+    rate: float,
+    theta: float,
+    mismatch: float,
+) -> None:
+    """Residual of a further pass, at the temperatures that the pass before has found."""
+    freed = free(cells, fields, rate, mismatch)
+    connect(cells, fields)
+    find_residual(cells, patches, fields, surface, rate, theta)
+    if freed > 0:
+        for _ in range(ROUNDS):
+            relax(cells, fields, rate)
+            find_residual(cells, patches, fields, surface, rate, theta)
+
+
+@compiled
+def find_residual(
+    cells: Cells, patches: Patches, fields: Fields, surface: Surface, rate: float, theta: float
+) -> None:
+    """What all flows bring less what the cells have gained."""
+    start_residual(cells, fields, rate)
+    add_flow(cells, fields, fields.residual, theta)
+    add_exchange(patches, fields, surface, fields.residual, theta)
 
 
 @compiled
