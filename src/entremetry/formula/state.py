@@ -7,6 +7,7 @@ a formula can be asked while its masses are still sought.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cache
 from typing import TYPE_CHECKING
 
 from entremetry.formula.freezing import HELD_BY_PROTEIN, SOLUTE_OF
@@ -41,18 +42,29 @@ def weights(of: Mapping[str, float]) -> Floats:
     return np.array([of.get(name, 0.0) for name in PARTS])
 
 
+@cache
 def dissolved_moles() -> Floats:
     """Weights that give the moles of everything dissolved. [mol/kg]"""
-    return weights({name: 1.0 / solute.molar_mass for name, solute in SOLUTE_OF.items()})
+    return _fixed({name: 1.0 / solute.molar_mass for name, solute in SOLUTE_OF.items()})
 
 
+@cache
 def bent_moles() -> Floats:
     """Weights that give the moles, each times the root of its Norrish constant. [mol/kg]"""
-    return weights(
+    return _fixed(
         {name: solute.norrish**0.5 / solute.molar_mass for name, solute in SOLUTE_OF.items()}
     )
 
 
+@cache
 def water_moles() -> Floats:
     """Weights that give the moles of water that can freeze. [mol/kg]"""
-    return weights({"water": 1.0, "protein": -HELD_BY_PROTEIN}) / WATER_MOLAR_MASS
+    per_mole = 1.0 / WATER_MOLAR_MASS
+    return _fixed({"water": per_mole, "protein": -HELD_BY_PROTEIN * per_mole})
+
+
+def _fixed(of: Mapping[str, float]) -> Floats:
+    """Weights that are shared and therefore cannot be written to."""
+    row = weights(of)
+    row.flags.writeable = False
+    return row

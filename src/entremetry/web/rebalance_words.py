@@ -1,0 +1,79 @@
+"""Lines and measures of a rebalanced formula as the page prints them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from entremetry.publish.typography import MINUS, NO_BREAK
+
+if TYPE_CHECKING:
+    from entremetry.adapt.rebalanced import MeasureChange, Rebalanced
+
+ABSENT = "–"
+WISHES = {"asked": "asked for", "kept": "kept", "": ""}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineRow:
+    """A line before and after; `changed` tells that it is not the same."""
+
+    name: str
+    before: str
+    after: str
+    changed: bool
+    pinned: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MeasureRow:
+    """A measure before and after, what was wished of it, and whether that held."""
+
+    words: str
+    before: str
+    after: str
+    wish: str
+    ends: str
+    held: bool
+
+
+def line_rows(result: Rebalanced) -> tuple[LineRow, ...]:
+    """Lines in the order of the formula."""
+    return tuple(
+        LineRow(
+            name=line.name,
+            before=_mass(line.before),
+            after=_mass(line.after),
+            changed=_mass(line.before) != _mass(line.after),
+            pinned=line.pinned,
+        )
+        for line in result.lines
+    )
+
+
+def measure_rows(result: Rebalanced) -> tuple[MeasureRow, ...]:
+    """Measures that the component has, and those that were wished."""
+    return tuple(
+        MeasureRow(
+            words=each.measure.words,
+            before=_value(each, each.before),
+            after=_value(each, each.after),
+            wish=WISHES[each.wish],
+            ends=f"{_value(each, each.low)} to {_value(each, each.high)}",
+            held=each.held,
+        )
+        for each in result.measures
+        if each.before or each.after or each.wish
+    )
+
+
+def _mass(mass: float | None) -> str:
+    """Mass as a document says it, so that no change is hidden by rounding."""
+    return ABSENT if mass is None else f"{mass * 1e3:.6g}{NO_BREAK}g"
+
+
+def _value(each: MeasureChange, value: float | None) -> str:
+    if value is None or value in (float("inf"), float("-inf")):
+        return ABSENT
+    number = f"{each.measure.printed(value):.3g}".replace("-", MINUS)
+    return f"{number}{NO_BREAK}{each.measure.unit}"
