@@ -55,7 +55,9 @@ def plain(conflicts: Sequence[Conflict]) -> bool:
 
     A count of hours says more than a list of absences, but not if one single task is too long.
     """
-    single = {FactKind.HANDS_WANTED: 1, FactKind.USE_WANTED: 2}
+    tasks = {FactKind.HANDS_WANTED: 0, FactKind.USE_WANTED: 1}
     return bool(conflicts) and not any(
-        len(fact.subjects) <= single.get(fact.kind, 0) for one in conflicts for fact in one.facts
+        fact.kind in tasks and len(fact.subjects[tasks[fact.kind] :]) == 1
+        for one in conflicts
+        for fact in one.facts
     )
