@@ -317,7 +317,7 @@ CASES: Mapping[str, tuple[Case, ...]] = {
     "cream-fat": (GOOD, thinned("50 g"), thinned("120 g")),
     "cream-overrun": three("components/mousse/method/3/overrun", "mousse", "90 %", "160 %", "10 %"),
     "mousse-density": three(
-        "components/mousse/density", "mousse", "0.65 g/ml", "0.9 g/ml", "1.02 g/ml"
+        "components/mousse/density", "mousse", "0.65 g/ml", "0.92 g/ml", "1.02 g/ml"
     ),
     "air-kept": three("components/mousse/method/4/kept", "mousse", "90 %", "60 %", "30 %"),
     "foam-reheated": (
@@ -401,8 +401,8 @@ CASES: Mapping[str, tuple[Case, ...]] = {
     "dough-rest": three("components/base/method/1/time", "base", "40 min", "20 min", "5 min"),
     "dough-thickness": three("components/base/method/2/thickness", "base", "3 mm", "7 mm", "1 mm"),
     "soak-share": (soaked("2 g"), soaked("5.4 g"), soaked("12 g")),
-    "glaze-water": three("components/glaze/formula/water", "glaze", "22 g", "62 g", "180 g"),
-    "glaze-syrup": three("components/glaze/formula/water", "glaze", "22 g", "75 g", "250 g"),
+    "glaze-water": three("components/glaze/formula/water", "glaze", "22 g", "90 g", "300 g"),
+    "glaze-syrup": three("components/glaze/formula/water", "glaze", "22 g", "85 g", "300 g"),
     "glaze-gelatine": three(
         "components/glaze/formula/gelatine-powder-200", "glaze", "3 g", "1.6 g", "0.5 g"
     ),

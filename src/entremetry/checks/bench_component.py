@@ -117,7 +117,7 @@ class BenchComponent:
 
     def highest(self, name: str) -> float:
         """Highest temperature of the bowls a line is in from where it enters, mixing counted."""
-        found = [moment.after for moment in self.moments if name in moment.inside]
+        found = [moment.warmest for moment in self.moments if name in moment.inside]
         return max(found, default=293.15)
 
     @cached_property

@@ -135,7 +135,7 @@ RULES = (
         id="mousse-density",
         title="The mousse is light",
         concern=CONCERN,
-        band=Band(unit="g/ml", low=0.40, high=0.82, fails_below=0.25, fails_above=0.98),
+        band=Band(unit="g/ml", low=0.40, high=0.86, fails_below=0.25, fails_above=0.98),
         source="common_practice",
         formula="mass ÷ volume of what is ready for the mould",
         look=_density,

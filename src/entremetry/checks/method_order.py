@@ -17,6 +17,7 @@ from entremetry.timings.start import ready_temperature
 CONCERN = "order"
 USUAL_SOAK = 600.0  # s, if the step states no time
 ROOM = 293.15  # K
+UNTOLD = Band(unit="°C", high=-10.0)  # where no step freezes it, that may only be left unsaid
 
 
 def _soak_time(bench: Bench) -> Iterator[Finding]:
@@ -45,10 +46,12 @@ def _insert_frozen(bench: Bench) -> Iterator[Finding]:
         if each.is_baked or not each.steps:
             continue
         value = ready_temperature(each.steps)[0] - 273.15
+        freezes = any(isinstance(step, FreezeUntil) for step in each.steps)
         yield Finding(
             component=each.id,
             value=value,
             fact=f"It is at {amount(value, '°C')} when it is laid in",
+            band=None if freezes else UNTOLD,
         )
 
 

@@ -15,6 +15,7 @@ from entremetry.method.waiting import FreezeUntil, Hold, Rest, ThawUntil
 CONCERN = "spoiling"
 WARM_FROM, WARM_TO = 330.15, 294.15  # K, 57 and 21 °C: fda_food_code
 CHILLED = 281.15  # K, 8 °C
+DOUBTED = 343.15  # K, 70 °C
 MOIST = 0.4  # water share from which food spoils: our_own
 DEFER = "Your food rules, your thermometer and your senses decide."
 
@@ -22,14 +23,20 @@ DEFER = "Your food rules, your thermometer and your senses decide."
 def _raw(bench: Bench, tag: str, what: str) -> Iterator[Finding]:
     for each in bench.components:
         for name in each.tagged(tag):
-            value = each.peaks[name] - 273.15
+            value = _reached(each, name) - 273.15
             if each.steps:
                 yield Finding(
                     component=each.id,
                     value=value,
                     error=2.0,
-                    fact=f"{each.lines[name].name} ({what}) is heated to {amount(value, '°C')}",
+                    fact=f"{each.lines[name].name} ({what}) comes to {amount(value, '°C')}",
                 )
+
+
+def _reached(each: BenchComponent, name: str) -> float:
+    """Temperature of a line: as a step states it, else by what is poured on hot, but no more
+    than leaves a doubt, for nobody measured it there. [K]"""
+    return max(each.peaks[name], min(each.highest(name), DOUBTED))
 
 
 def _raw_egg(bench: Bench) -> Iterator[Finding]:
@@ -134,7 +141,7 @@ RULES = (
         concern=CONCERN,
         band=Band(unit="°C", low=71.0, fails_below=60.0),
         source="fda_food_code",
-        formula="highest temperature that a step states for the egg",
+        formula="highest temperature that a step states; hot syrup poured on counts up to 70 °C",
         look=_raw_egg,
         too_low=Side(
             why="less than the 71 °C that is advised for egg",
@@ -147,7 +154,7 @@ RULES = (
         concern=CONCERN,
         band=Band(unit="°C", low=71.0, fails_below=60.0),
         source="from_memory",
-        formula="highest temperature that a step states for the flour",
+        formula="highest temperature that a step states; what is poured on counts up to 70 °C",
         look=_raw_flour,
         too_low=Side(
             why="and raw flour is not cleaned of germs",

@@ -11,13 +11,15 @@ from entremetry.checks.rule import Finding, Rule, Side
 from entremetry.checks.saying import amount, given
 from entremetry.checks.strength import setting_index
 from entremetry.checks.verdict import Input
-from entremetry.method.cooking import Fold, Soak
+from entremetry.method.cooking import Fold, Heated, Soak
 from entremetry.method.shaping import Pour
 from entremetry.physics.gelatine import BloomRule, equivalent_mass
 
 CONCERN = "setting"
 FIRMEST = {"mousse": (1.7, 2.6), "insert": (2.5, 4.0), "glaze": (1.9, 3.0)}
 VESSEL = Band(unit="×", low=0.5, fails_below=0.25)
+WEAK = ("mango", "guava")  # digest gelatine less than the others: from_memory
+WEAK_BAND = Band(unit="°C", low=85.0)
 HANDWARM = 37.0  # °C, below which no step heats it
 
 
@@ -113,7 +115,8 @@ def _boiled(bench: Bench) -> Iterator[Finding]:
 def _dissolved(bench: Bench) -> Iterator[Finding]:
     for each in bench.components:
         for name in _gelatine_lines(each):
-            if each.steps and "gelatine-mass" not in each.lines[name].ingredient:
+            warmed = any(isinstance(step, Heated) for step in each.steps)
+            if warmed and "gelatine-mass" not in each.lines[name].ingredient:
                 value = each.highest(name) - 273.15
                 yield Finding(
                     component=each.id,
@@ -134,6 +137,7 @@ def _digested(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=value,
                 fact=f"{each.lines[name].name} is heated to {amount(value, '°C')}",
+                band=WEAK_BAND if each.lines[name].ingredient in WEAK else None,
             )
 
 

@@ -16,37 +16,54 @@ from entremetry.method.shaping import Unmould
 from entremetry.method.waiting import FreezeUntil, GlazeAt, Rest, ThawUntil
 from entremetry.physics.gelatine import SETTING
 from entremetry.timings.mixing import folded_temperature
-from entremetry.timings.start import ready_temperature
+from entremetry.timings.start import ready_temperature, stated_temperature
 
 CONCERN = "temperatures"
 FIRM_UNFROZEN = 2.0  # of the least that sets: turns out without being frozen, our_own
 ROOM = 293.15  # K
+SAME_BOWL = 5.0  # K between what a step states and what the bowl has
 MELTS = SETTING.melts_at - 273.15
 
 
 def _folds_cream(each: BenchComponent) -> bool:
     folds = any(isinstance(step, Fold) for step in each.steps)
-    return folds and not each.is_baked and bool(each.tagged("whippable"))
+    creamy = any(
+        "whippable" in line.tags and line.constituents.fat > 0.1 * line.mass
+        for line in each.lines.values()
+    )
+    return folds and creamy and not each.is_baked
 
 
 def _fold(bench: Bench) -> Iterator[Finding]:
     for each in bench.components:
         if not _folds_cream(each):
             continue
-        found = folded_temperature(bench.reckoning, each.component, bench.kitchen)
-        if found is None:
-            continue
+        found, error = _mix(bench, each)
         value = found - 273.15
         low = Band(unit="°C", low=22.0, high=30.0, fails_below=18.5, fails_above=34.0)
         without = Band(unit="°C", high=30.0, fails_above=34.0)
         yield Finding(
             component=each.id,
             value=value,
-            error=1.5,
+            error=error,
             fact=f"Base and whipped cream meet at {amount(value, '°C')}",
             band=low if each.gelatine > 0.0 else without,
             inputs=(given("base before the fold", _before_fold(each) - 273.15, "°C"),),
         )
+
+
+def _mix(bench: Bench, each: BenchComponent) -> tuple[float, float]:
+    """Temperature where a fold lands, and how sure that is. [K]
+
+    With latent heat where the last temperature stated is that of the bowl it is folded into;
+    with several warm bowls by plain mixing.
+    """
+    last = [n for n, moment in enumerate(each.moments) if isinstance(moment.step, Fold)][-1]
+    base, stated = each.moments[last].before, stated_temperature(each.steps[:last])
+    found = folded_temperature(bench.reckoning, each.component, bench.kitchen)
+    if found is None or base is None or stated is None or abs(base - stated) > SAME_BOWL:
+        return each.moments[last].after, 4.0
+    return found, 1.5
 
 
 def _before_fold(each: BenchComponent) -> float:

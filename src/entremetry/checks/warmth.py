@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
-from entremetry.method.cooking import CoolTo, Heated, Simmer
+from entremetry.method.cooking import CoolTo, Heated, Simmer, Whip
 from entremetry.method.portion import Portion
 from entremetry.method.route import Stop, route
 from entremetry.method.shaping import Bake
@@ -15,6 +15,7 @@ from entremetry.method.waiting import FreezeUntil, Hold, Rest
 ROOM = 293.15  # K
 COLD_CREAM = 279.15  # K, out of the fridge: common_practice
 SIMMERING = 368.15  # K: common_practice
+WHIPPED = 308.15  # K, lukewarm: hot meringue and yolks are whipped until then, common_practice
 WATER_HEAT, SOLIDS_HEAT = 4180.0, 1600.0  # J/(kg K), rough: from_memory
 
 
@@ -22,8 +23,8 @@ WATER_HEAT, SOLIDS_HEAT = 4180.0, 1600.0  # J/(kg K), rough: from_memory
 class Moment:
     """One step: what is in its bowl and how warm that is when it begins and when it is done. [K]
 
-    `before` is that of what was in the bowl already, None if it was empty; `entering` are the
-    lines that come in now.
+    `before` is that of what was in the bowl already, None if it was empty; `warmest` the highest
+    on the way, as when something hot is poured in; `entering` are the lines that come in now.
     """
 
     step: AnyStep
@@ -31,6 +32,7 @@ class Moment:
     entering: tuple[str, ...]
     before: float | None
     after: float
+    warmest: float
 
 
 @dataclass(slots=True)
@@ -55,7 +57,8 @@ def moments(
         already = bowls.get(stop.bowl)
         before = already.temperature if already else None
         mixed = _met([*_joined(bowls, stop), *(_line(n, lines[n]) for n in stop.lines)])
-        mixed.temperature = _after(step, mixed.temperature)
+        met = mixed.temperature
+        mixed.temperature = _after(step, met)
         bowls[stop.bowl] = mixed
         entering = tuple(n for n in mixed.names if already is None or n not in already.names)
         found.append(
@@ -65,6 +68,7 @@ def moments(
                 entering=tuple(dict.fromkeys((*entering, *stop.soaked))),
                 before=before,
                 after=mixed.temperature,
+                warmest=max(met, mixed.temperature),
             )
         )
     return tuple(found)
@@ -103,4 +107,6 @@ def _after(step: AnyStep, temperature: float) -> float:
             return step.temperature
         case Bake():
             return ROOM
+        case Whip():
+            return min(temperature, WHIPPED)
     return temperature
