@@ -10,7 +10,7 @@ import numpy as np
 
 from entremetry.errors import SolverError
 from entremetry.formula._demand import Demand
-from entremetry.formula._ice_demand import IceDemand
+from entremetry.formula._least_distance import touching
 from entremetry.formula._model import Model, Row, something_is_left
 from entremetry.physics.arrays import Floats
 
@@ -98,9 +98,4 @@ def missed(
 
 
 def _straight(built: Model, demand: Demand, near: Floats) -> list[Row]:
-    return [*demand.rows, *(_touching(built, each, near) for each in demand.curved)]
-
-
-def _touching(built: Model, curved: IceDemand, near: Floats) -> Row:
-    slope = curved.slope(built, near)
-    return Row(slope=slope, level=curved.level(built, near) - float(slope @ near))
+    return [*demand.rows, *(touching(built, each, near) for each in demand.curved)]

@@ -17,6 +17,7 @@ from entremetry.formula._conflict import smallest_conflict
 from entremetry.formula._demand import Demand, Pull, bound, demand, pull, wish_words
 from entremetry.formula._feasibility import MISSED, missed, reach
 from entremetry.formula._least_change import least_change
+from entremetry.formula._least_distance import least_distance
 from entremetry.formula._model import Model, limits, model
 from entremetry.formula.wish import Conflict, Problem, Solution
 from entremetry.physics.arrays import Floats
@@ -82,7 +83,24 @@ def _changes(
     if found is not None:
         return found
     nearest = reach(built, demands)
-    return least_change(built, demands, pulls, ends, nearest.at) if nearest.is_met else None
+    if not nearest.is_met:
+        return None
+    found = least_change(built, demands, pulls, ends, nearest.at)
+    return found if found is not None else _nearest(built, demands, ends, nearest.at)
+
+
+def _nearest(
+    built: Model,
+    demands: Sequence[Demand],
+    ends: Sequence[tuple[float, float | None]],
+    able: Floats,
+) -> Floats | None:
+    """The least changes that meet the demands, wherever their aims are."""
+    for begin in (np.zeros_like(able), able):
+        found = least_distance(built, demands, ends, begin)
+        if found is not None:
+            return found
+    return None
 
 
 def _pulls(problem: Problem, built: Model, held: Sequence[Demand]) -> list[Pull]:
