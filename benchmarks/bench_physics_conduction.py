@@ -23,6 +23,7 @@ from physics_dome import (
     gridded,
     walled,
 )
+from physics_elements import dome, elements
 from physics_peers import bdf, cvode, five_point, problem
 
 from entremetry.physics.conduction import Body
@@ -68,6 +69,7 @@ def measure(rounds: int = 9) -> Figures:
         error("dome at 1 mm, error of the time", end),
         balance(freeze_gridded(body).balance_error),
         *versus,
+        triangles(ours),
         sweeps(body, ours),
     ]
     for spacing, limit in ((2e-3, 3.0), (1e-3, 8.0), (0.5e-3, 40.0)):
@@ -114,6 +116,21 @@ def peers(body: Body, ours: float, rounds: int) -> tuple[list[Row], list[float]]
             )
         )
     return rows, ratios
+
+
+def triangles(ours: float) -> Row:
+    """scikit-fem on triangles of 1 mm and steps of at most 240 s, as a ratio to ours."""
+    made = dome(1e-3)
+    begin = time.process_time()
+    end = elements(made)
+    spent = (time.process_time() - begin) * 1e3
+    off = f"{100.0 * (end / REFERENCE - 1.0):+.2f} %"
+    return Row(
+        what=f"scikit-fem ({spent:.0f} ms, {off}) over ours",
+        measured=f"{spent / ours:.0f} x",
+        asked="at least 500 x",
+        met=spent / ours >= 500.0,
+    )
 
 
 def sweeps(body: Body, ours: float) -> Row:
