@@ -8,6 +8,7 @@ from functools import lru_cache
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import OutsideRange
 from entremetry.formula.density import liquid_volume
+from entremetry.formula.freezing import dissolved, free_water
 from entremetry.formula.mix import Mix
 from entremetry.larder.constituents import Constituents
 from entremetry.method.made import Made
@@ -24,23 +25,7 @@ from entremetry.physics import (
     food_material,
     liquidus,
 )
-from entremetry.physics.solution import (
-    CITRIC_ACID,
-    DEXTRIN,
-    ETHANOL,
-    FRUCTOSE,
-    GALACTOSE,
-    GLUCOSE,
-    LACTOSE,
-    MALTOSE,
-    MILK_SALT,
-    POLYOL,
-    SUCROSE,
-    TREHALOSE,
-    Solute,
-    freezing_point,
-    water_activity,
-)
+from entremetry.physics.solution import freezing_point, water_activity
 
 OPEN_CRUMB = frozenset({"base", "crumble"})
 DRY = 0.03  # kg of free water per kg below which nothing is taken to freeze
@@ -83,28 +68,6 @@ def component_food(mix: Mix, kind: str, density: float) -> Food:
     )
 
 
-def dissolved(parts: Constituents) -> dict[Solute, float]:
-    """What is dissolved in the water, by mass.
-
-    Sugars that the source does not split count as sucrose; dextrins and what is unnamed in fruit
-    as starch sugars of five units; all ash as the salts of milk.
-    """
-    return {
-        SUCROSE: parts.sucrose + parts.unsplit_sugars,
-        GLUCOSE: parts.glucose,
-        FRUCTOSE: parts.fructose,
-        GALACTOSE: parts.galactose,
-        LACTOSE: parts.lactose,
-        MALTOSE: parts.maltose,
-        TREHALOSE: parts.trehalose,
-        POLYOL: parts.polyols,
-        CITRIC_ACID: parts.organic_acids,
-        ETHANOL: parts.alcohol,
-        DEXTRIN: parts.other_carbohydrate,
-        MILK_SALT: parts.ash,
-    }
-
-
 @lru_cache(maxsize=256)
 def freezing_curve(parts: Constituents) -> Liquidus | None:
     """How the water freezes out; None for what is too dry or too concentrated to freeze.
@@ -112,7 +75,7 @@ def freezing_curve(parts: Constituents) -> Liquidus | None:
     What has next to nothing dissolved in it melts over the last twentieth of a kelvin.
     """
     solutes = dissolved(parts)
-    free = parts.water - min(0.4 * parts.protein, parts.water)
+    free = free_water(parts)
     moles = sum(mass / solute.molar_mass for solute, mass in solutes.items())
     if free < DRY:
         return None
