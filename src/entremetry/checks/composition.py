@@ -163,7 +163,7 @@ RULES = (
         id="sweetness",
         title="Sweet enough, not too sweet",
         concern=CONCERN,
-        band=Band(unit="%", low=5.0, high=32.0, fails_below=1.0, fails_above=50.0),
+        band=Band(unit="%", low=5.0, high=32.0, fails_above=50.0),
         source="common_practice",
         sources=("bender_2005", "gaman_sherrington_1990"),
         formula="sum of each sugar × its sweetness beside sucrose",
