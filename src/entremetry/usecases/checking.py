@@ -89,7 +89,10 @@ def _answer(
     reckoning: Reckoning, step: str, kitchen: KitchenDocument | None
 ) -> StepTemperatures | None:
     """Temperatures of a step; None if the document does not tell enough for them."""
+    from entremetry.store.kernel_cache import require_fresh_kernels
     from entremetry.timings.answer import answer
+
+    require_fresh_kernels()
 
     try:
         return answer(reckoning, step, kitchen)

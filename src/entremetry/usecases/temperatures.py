@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from entremetry.store.files import read_text
+from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import TimedStep, timed_steps
@@ -23,6 +24,7 @@ def temperatures(
     """
     around = surroundings_of(path, kitchen)
     text = read_text(path, what="dessert document")
+    require_fresh_kernels()
     return answer(reckoned(text, str(path), around), step, around.kitchen, pictures=pictures)
 
 
@@ -36,6 +38,7 @@ def temperatures_of_text(
 ) -> StepTemperatures:
     """Temperatures of one step of a document at hand as text."""
     around = surroundings(kitchen_text, "kitchen")
+    require_fresh_kernels()
     return answer(reckoned(text, file, around), step, around.kitchen, pictures=pictures)
 
 
