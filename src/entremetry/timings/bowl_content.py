@@ -12,6 +12,7 @@ from entremetry.formula.mix import Mix, mixed
 from entremetry.formula.scaling import scaled
 from entremetry.method.portion import Portion
 from entremetry.method.route import route
+from entremetry.method.step import AnyStep
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,6 +41,20 @@ def bowl_content(component: Component, index: int) -> BowlContent:
             return BowlContent(before=before, entering=entering)
         bowls[stop.bowl] = tuple(dict.fromkeys((*before, *entering)))
     return BowlContent(before=(), entering=())
+
+
+def steps_before(component: Component, index: int) -> tuple[AnyStep, ...]:
+    """Steps that what is in the bowl has been through when the step at `index` begins.
+
+    What stands in another bowl, such as a syrup on the stove, has a warmth of its own.
+    """
+    names = [line.name for line in component.lines]
+    stops = route(names, component.steps, component=component.id).stops
+    passed: dict[str, tuple[AnyStep, ...]] = {}
+    for stop, step in zip(stops[:index], component.steps[:index], strict=True):
+        poured = next((passed.pop(bowl) for bowl in stop.bowls if bowl in passed), ())
+        passed[stop.bowl] = (*passed.get(stop.bowl, poured), step)
+    return passed.get(stops[index].bowl, ()) if index < len(stops) else ()
 
 
 def mix_of(reckoning: Reckoning, component: Component, names: Sequence[str]) -> Mix:

@@ -16,7 +16,7 @@ from entremetry.method.cooking import CoolTo
 from entremetry.physics import specific_enthalpy
 from entremetry.physics.bowl import Bowl, Cooling, Liquid, Room, cool
 from entremetry.quantities import format_celsius, format_length, format_mass
-from entremetry.timings.bowl_content import bowl_content, mix_of
+from entremetry.timings.bowl_content import bowl_content, mix_of, steps_before
 from entremetry.timings.component_food import activity_of_water, component_food
 from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
@@ -97,7 +97,7 @@ def _scene(
     component, step = timed.component, timed.step
     if component is None or not isinstance(step, CoolTo):
         raise QuantityError("a step of no component", "a cool-to step in a component's method")
-    start = stated_temperature(component.steps[: timed.number - 1])
+    start = stated_temperature(steps_before(component, timed.number - 1))
     if step.temperature < COLDEST_LIQUID or step.temperature >= HOTTEST:
         raise QuantityError(
             f"'{timed.sentence}'",

@@ -18,7 +18,7 @@ from entremetry.method.shaping import Bake
 from entremetry.physics import specific_enthalpy
 from entremetry.physics.mixing_temperature import Part, mixing_temperature, temperature_needed
 from entremetry.quantities import format_celsius, format_mass
-from entremetry.timings.bowl_content import bowl_content, mix_of, tags_of
+from entremetry.timings.bowl_content import bowl_content, mix_of, steps_before, tags_of
 from entremetry.timings.component_food import component_food
 from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
@@ -102,7 +102,7 @@ def _sides(
 ) -> tuple[Part, Part] | None:
     """Base in the bowl and what is folded in; None if the method does not tell."""
     content = bowl_content(component, index)
-    warm = stated_temperature(component.steps[:index])
+    warm = stated_temperature(steps_before(component, index))
     if not content.before or not content.entering or warm is None:
         return None
     whipped = WHIPPED in tags_of(reckoning, component, content.entering)
