@@ -20,6 +20,7 @@ PAGES = {
     "empty search": "larder?q=blakcurrant",
     "ingredient": "larder/cream-35",
     "kitchen": "kitchen",
+    "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
     "sources": "sources",
 }
 TEXT_SPACING = """

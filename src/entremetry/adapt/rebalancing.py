@@ -19,6 +19,7 @@ from entremetry.adapt.swapping import Text, swapped_text
 from entremetry.adapt.telling import refused, told
 from entremetry.adapt.weighable import EXACT, FINENESS, settled, weighed
 from entremetry.dessert.dessert import Dessert
+from entremetry.errors import BalanceError
 from entremetry.formula.wish import Conflict, FormulaLine, Problem, Solution, Wish
 from entremetry.physics.gelatine import BloomRule
 
@@ -107,11 +108,17 @@ def _solved(bench: _Bench, start: Behaviour) -> tuple[str, Conflict | None]:
         solution = rebalanced(_problem(bench, here))
         if solution.conflict is not None:
             return bench.text, solution.conflict
-        here = bench.behaviour(solution.masses)
+        try:
+            here = bench.behaviour(solution.masses)
+        except BalanceError as error:
+            return bench.text, Conflict(demands=(*_asked_words(bench), str(error)), proved=False)
         if _hold(bench, here.state, solution.gave_way):
             return _with_masses(bench, _weighable(bench, solution)), None
-    words = tuple(wish.measure.words for wish in bench.wishes if wish.firm)
-    return bench.text, Conflict(demands=words, proved=False)
+    return bench.text, Conflict(demands=_asked_words(bench), proved=False)
+
+
+def _asked_words(bench: _Bench) -> tuple[str, ...]:
+    return tuple(wish.measure.words for wish in bench.wishes if wish.firm)
 
 
 def _problem(bench: _Bench, here: Behaviour) -> Problem:

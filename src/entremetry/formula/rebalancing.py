@@ -62,14 +62,28 @@ def _met(problem: Problem, built: Model, firm: Sequence[Demand]) -> Floats | Non
     What is found needs no proof that it can be found, so the linear programs come second.
     """
     soft = [demand(built, wish) for wish in problem.wishes if not wish.firm]
-    found = _changes(problem, built, firm, soft)
+    gentle = [*firm, *_gentle(problem)] if soft else firm
+    found = _changes(problem, built, gentle, soft)
     if found is not None or not reach(built, firm).is_met:
         return found
-    for held in (_spared(built, firm, soft), []):
-        found = _changes(problem, built, firm, held)
-        if found is not None:
-            return found
+    for demands in (gentle, firm):
+        for held in (_spared(built, demands, soft), []):
+            found = _changes(problem, built, demands, held)
+            if found is not None:
+                return found
     return None
+
+
+def _gentle(problem: Problem) -> list[Demand]:
+    """Demands that no line is halved or doubled for what may as well give way."""
+    lines = tuple(
+        replace(each, low=max(each.low, each.mass / 2.0), high=min(each.high, each.mass * 2.0))
+        if each.low <= each.mass <= each.high
+        else each
+        for each in problem.lines
+    )
+    made = [bound(replace(problem, lines=lines), index) for index in range(len(lines))]
+    return [each for each in made if each is not None]
 
 
 def _changes(

@@ -239,3 +239,19 @@ def cost(
         assert found is not None
         total += 4.0 * (per * (found - each.aim) / half) ** 2
     return total
+
+
+def test_no_line_is_halved_for_what_may_as_well_give_way() -> None:
+    lines = (*MOUSSE[:3], line(MILK, 300.0), MOUSSE[4])
+    solution = rebalanced(problem(lines, usual(MOUSSE, firm=False)))
+    assert "fat" in solution.gave_way
+    for each, mass in zip(lines, solution.masses, strict=True):
+        assert each.mass / 2.0 - 1e-9 <= mass <= each.mass * 2.0 + 1e-9
+
+
+def test_what_is_asked_for_by_name_may_halve_a_line() -> None:
+    soft = [each for each in usual(MOUSSE, firm=False) if each.measure.name != "sugars"]
+    sugars = value("sugars", MOUSSE) * 0.65
+    solution = rebalanced(problem(MOUSSE, [*soft, wish("sugars", sugars, 0.002)]))
+    assert value("sugars", MOUSSE, solution.masses) == pytest.approx(sugars, abs=0.0021)
+    assert solution.conflict is None
