@@ -63,7 +63,8 @@ def dome(size: float) -> Dome:
     points = seeds(size)
     triangles = Delaunay(points).simplices
     corner = points[triangles]
-    doubled = np.cross(corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0])
+    one, two = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
+    doubled = one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0]
     middle = corner.mean(axis=1)
     mesh = MeshTri(points.T.copy(), triangles[np.abs(doubled) > 1e-3 * size**2].T.copy())
     middle = mesh.p[:, mesh.t].mean(axis=1)
