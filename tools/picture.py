@@ -27,6 +27,7 @@ def take(address: str) -> None:
         page = chromium.new_page(viewport={"width": 1280, "height": 860}, device_scale_factor=1.25)
         page.goto(address + PAGE)
         page.evaluate("document.fonts.ready")
+        page.get_by_text("checks are fine").wait_for()
         page.screenshot(path=PICTURE)
         chromium.close()
 
