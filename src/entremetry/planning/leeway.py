@@ -61,6 +61,11 @@ class Slack(Leeway):
             total.append(weight * (BROKEN * broken + amount))
         return sum(total)
 
+    def hint_none(self) -> None:
+        """Hint that nothing gives."""
+        for amount, _ in self.amounts.values():
+            self.model.add_hint(amount, 0)
+
     def changes(self, solver: cp_model.CpSolver) -> tuple[Change, ...]:
         """Return what gave in a solution, and by how much."""
         given = ((fact, solver.value(amount)) for fact, (amount, _) in self.amounts.items())

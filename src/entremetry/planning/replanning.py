@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from entremetry.planning.amending import amended
-from entremetry.planning.bending import bent
+from entremetry.planning.bending import bent, hint_plan
 from entremetry.planning.building import built
 from entremetry.planning.checked import checked
 from entremetry.planning.conflicts import conflict_core
@@ -14,7 +14,6 @@ from entremetry.planning.history_faults import require_possible
 from entremetry.planning.leeway import Leeway
 from entremetry.planning.limits import Limits
 from entremetry.planning.plan import Plan
-from entremetry.planning.plan_model import PlanModel
 from entremetry.planning.problem import Problem
 from entremetry.planning.result import Goal, Result, Status
 from entremetry.planning.search import Search
@@ -38,8 +37,8 @@ def replan(
     require_possible(problem, history)
     search = Search(limits=limits or Limits(seconds=2.0))
     model = built(problem, Leeway(), history)
-    hint_before(model, before)
-    answer = search.run(model.cp, None, search.left / 2)
+    hint_plan(model, before)
+    answer = search.run(model.cp, None, search.left / 2, quick=True)
     if not answer.found:
         return relaxed(problem, before, history, search)
     staged = Staged(
@@ -55,7 +54,7 @@ def replan(
 
 def relaxed(problem: Problem, before: Plan, history: History, search: Search) -> Result:
     """Give up as little as possible, then move as little as possible."""
-    found = bent(problem, search, search.left / 2, history=history)
+    found = bent(problem, search, search.left * 0.6, history=history, near=before)
     if found is None:
         core = conflict_core(problem, search.limits.explaining, history)
         return Result(
@@ -94,13 +93,3 @@ def answered(
         seconds=staged.search.spent,
     )
     return checked(result, history)
-
-
-def hint_before(model: PlanModel, before: Plan) -> None:
-    """Hint the times of the plan before for all that is still to come."""
-    from ortools.sat.python import cp_model
-
-    for placed in before.placed:
-        times = model.times.get(placed.task)
-        if times is not None and isinstance(times.start, cp_model.IntVar):
-            model.cp.add_hint(times.start, max(placed.start, model.now))

@@ -53,9 +53,15 @@ class Search:
         return max(0.0, self.limits.seconds - self.spent)
 
     def run(
-        self, cp: cp_model.CpModel, goal: Goal | None, seconds: float, *, gap: float = 0.0
+        self,
+        cp: cp_model.CpModel,
+        goal: Goal | None,
+        seconds: float,
+        *,
+        gap: float = 0.0,
+        quick: bool = False,
     ) -> Answer:
-        """Solve a model, starting from the best solution so far."""
+        """Solve a model, starting from the best solution so far; `quick` looks ahead less."""
         from ortools.sat.python import cp_model as engine
 
         solver = engine.CpSolver()
@@ -63,6 +69,9 @@ class Search:
         solver.parameters.num_workers = self.limits.workers
         solver.parameters.random_seed = self.limits.seed
         solver.parameters.relative_gap_limit = gap
+        if quick:
+            solver.parameters.linearization_level = 0
+            solver.parameters.cp_model_probing_level = 0
         if goal in WAYS and self.limits.workers > 1:
             solver.parameters.subsolvers.extend(WAYS[goal])
         self.hint(cp)
