@@ -28,6 +28,7 @@ class Goals:
     model: PlanModel
     before: Plan | None = None
     windows: Mapping[tuple[str, Part], tuple[int, int]] = field(default_factory=dict)
+    most_used: int = 0
     used: dict[SessionKey, Truth] = field(default_factory=dict)
     work: dict[SessionKey, Linear] = field(default_factory=dict)
     chosen: dict[SessionKey, dict[int, Truth]] = field(default_factory=dict)
@@ -178,6 +179,8 @@ class Goals:
         busiest = self.model.cp.new_int_var(0, most, "busiest")
         for work in self.work.values():
             self.model.cp.add(busiest >= work)
+        if self.most_used:
+            self.model.cp.add(self.most_used * busiest >= self.total(self.model.hands))
         return busiest
 
     def finish(self) -> Linear:

@@ -56,7 +56,7 @@ def relaxed(problem: Problem, before: Plan, history: History, search: Search) ->
     """Give up as little as possible, then move as little as possible."""
     found = bent(problem, search, search.left * 0.6, history=history, near=before)
     if found is None:
-        core = conflict_core(problem, search.limits.explaining, history)
+        core = conflict_core(problem, min(search.limits.explaining, search.left), history)
         return Result(
             status=Status.IMPOSSIBLE if core.facts else Status.UNDECIDED,
             problem=problem,

@@ -96,6 +96,8 @@ class Staged:
             self.reached.append(Reached(goal=goal, objective=objective, bound=bound, seconds=spent))
             room = 0 if bound >= answer.value else int(GAPS.get(goal, 0.0) * answer.value)
             self.model.cp.add(objective <= answer.value + room)
+            if goal is Goal.SESSIONS:
+                self.goals.most_used = answer.value
 
     def optimise(self, goal: Goal, objective: Linear, seconds: float, gap: float) -> Answer:
         """Run the solver for one goal, and keep the plan that it finds."""
