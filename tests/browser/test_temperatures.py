@@ -96,7 +96,7 @@ def test_another_step_is_a_link_away(page: Page, workbench: str) -> None:
     expect(page.get_by_text("Thaw until")).to_be_visible()
     expect(verdict(page)).to_be_visible(timeout=PATIENCE)
     way = page.get_by_role("region", name="On the way")
-    expect(way).to_contain_text("ice gone in the heart")
+    expect(way).to_contain_text("no ice left in Blackcurrant mousse")
 
 
 def test_numbers_and_their_reasons_open(page: Page, workbench: str) -> None:
