@@ -7,7 +7,6 @@ So it starts its next pass from near a balance with them.
 
 from __future__ import annotations
 
-from entremetry.physics.arrays import Floats
 from entremetry.physics.conduction.cells import Cells, Fields
 from entremetry.physics.conduction.compiled import compiled
 
@@ -43,32 +42,18 @@ def through(cells: Cells, fields: Fields, c: int) -> float:
 
 
 @compiled
-def relax(cells: Cells, fields: Fields, rate: float, theta: float) -> None:
+def relax(cells: Cells, fields: Fields, rate: float) -> None:
     """Take marked cells back towards balance with their neighbours, at most to where they were.
 
-    Residuals of the cell and its neighbours are kept up. This is but a better start of the next
-    pass, which closes the heat balance of all cells.
+    This is but a better start of the next pass, which closes the heat balance of all cells.
     """
     f = fields
-    n1, n2 = cells.shape[1:]
     for c in range(cells.pad, cells.volume.size - cells.pad):
-        if f.freed[c] == 0.0:
-            continue
-        held = through(cells, fields, c) + f.surface0[c] + f.surface1[c] + f.surface2[c]
-        back = f.old_temperature[c] - f.temperature[c]
-        change = f.residual[c] / (f.capacity[c] * rate + held)
-        change = min(max(change, min(back, 0.0)), max(back, 0.0))
-        f.temperature[c] += change
-        f.enthalpy[c] += f.capacity[c] * change
-        f.residual[c] -= (f.capacity[c] * rate + theta * held) * change
-        tell(f.residual, f.conductance2, c, 1, theta * change)
-        tell(f.residual, f.conductance1, c, n2, theta * change)
-        if cells.shape[0] > 1:
-            tell(f.residual, f.conductance0, c, n1 * n2, theta * change)
-
-
-@compiled
-def tell(residual: Floats, conductance: Floats, c: int, stride: int, change: float) -> None:
-    """Let both neighbours along an axis feel a cell's change."""
-    residual[c + stride] += conductance[c] * change
-    residual[c - stride] += conductance[c - stride] * change
+        if f.freed[c] > 0.0:
+            skin = f.surface0[c] + f.surface1[c] + f.surface2[c]
+            stiffness = f.capacity[c] * rate + through(cells, fields, c) + skin
+            back = f.old_temperature[c] - f.temperature[c]
+            change = f.residual[c] / stiffness
+            change = min(max(change, min(back, 0.0)), max(back, 0.0))
+            f.temperature[c] += change
+            f.enthalpy[c] += f.capacity[c] * change

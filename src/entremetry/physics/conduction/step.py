@@ -58,8 +58,8 @@ def again(
     find_residual(cells, patches, fields, surface, rate, theta)
     if freed > 0:
         for _ in range(ROUNDS):
-            relax(cells, fields, rate, theta)
-        find_residual(cells, patches, fields, surface, rate, theta)
+            relax(cells, fields, rate)
+            find_residual(cells, patches, fields, surface, rate, theta)
 
 
 @compiled
