@@ -130,7 +130,8 @@ def assemble(
         same2=_same(table, 1, pad),
         watched=_padded(np.where(seen > 0.5 * total, seen, 0.0), pad),
     )
-    places = np.stack(np.unravel_index(cell, shape), axis=1)
+    somewhere = np.maximum(cell, 0)  # skin without a cell is dropped by `_patched`
+    places = np.stack(np.unravel_index(somewhere, shape), axis=1)
     centres = np.array(origin) + (places + 0.5) * np.array(spacing)
     merged, distance = _patched(skin, cell, centres)
     squares = merged.normal**2 / np.sum(merged.normal**2, axis=1)[:, None]
