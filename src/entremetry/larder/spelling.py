@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from entremetry.quantities.amount import singular as singular_words
+
 REGIONS = ("us", "eu")
-_IRREGULAR = {"leaves": "leaf", "halves": "half"}
 _REGION_FIRST = re.compile(r"^(us|eu)\s+(.*)$")
 _REGION_LAST = re.compile(r"^(.*?)\s*\((us|eu)\)$")
 
@@ -31,12 +32,4 @@ def singular(words: str) -> str:
     if match := _REGION_FIRST.match(folded):
         return f"{singular(match[2])} ({match[1]})"
     *before, last = folded.split(" ") if folded else [""]
-    return " ".join((*before, _one(last)))
-
-
-def _one(word: str) -> str:
-    if word in _IRREGULAR:
-        return _IRREGULAR[word]
-    if word.endswith("s") and not word.endswith("ss"):
-        return word[:-1]
-    return word
+    return " ".join((*before, singular_words(last)))
