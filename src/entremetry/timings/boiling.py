@@ -53,10 +53,6 @@ def boiling_answer(reckoning: Reckoning, timed: TimedStep) -> StepTemperatures:
             f"In a pan {format_length(round(width, 2))} wide; about {_watts(powers[0])} reach what "
             f"is in it, and {_watts(powers[1])} to {_watts(powers[2])} are tried.",
         ),
-        curves=(),
-        marks=(),
-        field=None,
-        balance_error=0.0,
         written_time=timed.step.time,
         facts=(
             Fact(name="water to boil away", value=gone * 1e3, unit="g"),

@@ -84,9 +84,6 @@ def cooling_answer(
         sources=SOURCES,
         assumptions=assumptions,
         curves=(Curve(name=timed.name, times=best.times, temperatures=best.temperatures),),
-        marks=(),
-        field=None,
-        balance_error=0.0,
         written_time=timed.step.time,
     )
 

@@ -86,10 +86,6 @@ def glazing_answer(
         because="heat through film and piece, the film draining as it thickens",
         sources=SOURCES,
         assumptions=_assumptions(poured, cold),
-        curves=(),
-        marks=(),
-        field=None,
-        balance_error=0.0,
         written_time=timed.step.time,
         facts=tuple(_facts(done, window)),
     )

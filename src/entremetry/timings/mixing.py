@@ -69,10 +69,6 @@ def mixing_answer(
             f"{format_celsius(added.temperature)}; "
             "the bowl takes no heat.",
         ),
-        curves=(),
-        marks=(),
-        field=None,
-        balance_error=0.0,
         written_time=timed.step.time,
         facts=(*_facts(base, added), *_without_melting(reckoning, timed, kitchen)),
     )

@@ -74,9 +74,9 @@ class StepTemperatures:
     because: str
     sources: tuple[str, ...]
     assumptions: tuple[str, ...]
-    curves: tuple[Curve, ...]
-    marks: tuple[Mark, ...]
-    field: Field | None
-    balance_error: float
     written_time: float | None
+    curves: tuple[Curve, ...] = ()
+    marks: tuple[Mark, ...] = ()
+    field: Field | None = None
+    balance_error: float = 0.0
     facts: tuple[Fact, ...] = ()
