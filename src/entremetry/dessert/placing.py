@@ -20,7 +20,6 @@ from entremetry.kitchen.shape_building import build
 from entremetry.shapes import Solid
 
 NOTHING = 1e-9  # m3
-POINTS_ACROSS = 60  # an insert is measured at so many points along its longest side
 
 
 @dataclass(slots=True)
