@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic import AfterValidator, BaseModel, ConfigDict, Field, model_validator
 
+from entremetry.kitchen.calendar_fields import a_date, a_time_zone
 from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.larder.own import OwnIngredient
 from entremetry.physics.support import Support
@@ -67,9 +68,12 @@ class Tray(_Owned):
 
 
 class FreeHours(_Owned):
-    """A stretch of one weekday on which somebody can work."""
+    """A stretch of every such weekday, or of one date, in which somebody can work."""
 
-    day: Weekday
+    day: Weekday | None = None
+    date: Annotated[str, AfterValidator(a_date)] | None = Field(
+        default=None, description="A date instead of a weekday: 2026-11-28."
+    )
     start: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")]
     end: Annotated[str, Field(pattern=r"^([01]\d|2[0-4]):[0-5]\d$")]
 
@@ -77,14 +81,19 @@ class FreeHours(_Owned):
     def _in_order(self) -> FreeHours:
         if self.end <= self.start:
             raise ValueError("an end later than the start, on the same day")
+        if (self.day is None) == (self.date is None):
+            raise ValueError("either a day of the week or a date")
         return self
 
 
 class Person(_Owned):
-    """A pair of hands and the hours they are free."""
+    """A pair of hands, the hours they are free, and the dates on which they are not there."""
 
     name: Name
     free: list[FreeHours] = Field(default_factory=list, max_length=100)
+    away: list[Annotated[str, AfterValidator(a_date)]] = Field(
+        default_factory=list, max_length=400, description="Dates without free hours."
+    )
 
 
 class KitchenDocument(_Owned):
@@ -93,11 +102,20 @@ class KitchenDocument(_Owned):
     entremetry_kitchen: Literal[1] = Field(description="Version of this format.")
     name: Name
     measures: Literal["us", "metric", "au", "uk"] = "us"
+    time_zone: Annotated[str, AfterValidator(a_time_zone)] | None = Field(
+        default=None,
+        max_length=60,
+        description="Whose clock the hours follow; this machine's if left out.",
+        examples=["Europe/Paris"],
+    )
     room_temperature: Temperature | None = None
     ovens: list[Oven] = Field(default_factory=list, max_length=50)
     freezers: list[Freezer] = Field(default_factory=list, max_length=50)
     fridges: list[Fridge] = Field(default_factory=list, max_length=50)
     hobs: Count | None = None
+    benches: Count | None = Field(
+        default=None, description="How many can work side by side; not counted if left out."
+    )
     mixers: list[Mixer] = Field(default_factory=list, max_length=50)
     trays: list[Tray] = Field(default_factory=list, max_length=50)
     moulds: list[MouldDocument] = Field(default_factory=list, max_length=500)

@@ -37,7 +37,8 @@ def english(step: AnyStep, told: Telling) -> str:
     body = _body(step, told)
     if step.within is not None:
         body = f"within {spoken(step.within)}, {body}"
-    return " ".join(part for part in (f"{capital(body)}.", step.note) if part)
+    keeps = "" if step.keeps is None else f"It keeps for {spoken(step.keeps)}."
+    return " ".join(part for part in (f"{capital(body)}.", keeps, step.note) if part)
 
 
 def _body(step: AnyStep, told: Telling) -> str:

@@ -15,7 +15,8 @@ class Work(BaseModel):
 
     `what` names the lines or bowls that enter at this step, `bowl` the vessel it happens in;
     `time` is how long it takes by itself, `hands_on` how long it takes the cook, `within` how
-    soon after the step before it must be done, `left_behind` what sticks and is lost.
+    soon after the step before it must be done, `keeps` how long what it leaves may wait for the
+    next step, `left_behind` what sticks and is lost.
     """
 
     model_config = ConfigDict(extra="forbid", frozen=True, defer_build=True)
@@ -27,4 +28,5 @@ class Work(BaseModel):
     time: Duration | None = None
     hands_on: Duration | None = None
     within: Duration | None = None
+    keeps: Duration | None = None
     left_behind: Share | None = None

@@ -1,0 +1,81 @@
+"""The steps of the whole dessert as drafts, and where each component comes in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from entremetry.agenda.component_flow import finished, link_after
+from entremetry.agenda.course import Course
+from entremetry.agenda.draft import Link, StepDraft
+from entremetry.agenda.equipment import Equipment
+from entremetry.agenda.hands_on import hands_on
+from entremetry.agenda.waits import Answers, wait
+
+GLAZED, FILLED, PUT = "glaze-at", "fill", "place"
+ROLE_ENTERS = {"coating": GLAZED, "garnish": PUT}
+
+
+def assembly_flow(course: Course, equipment: Equipment, answers: Answers) -> tuple[StepDraft, ...]:
+    """Drafts of all steps of the assembly, in their order; serving is the last."""
+    entering = _entering(course)
+    drafts = []
+    for number, step in enumerate(course.assembly):
+        hands = hands_on(step, course.dessert.document.pieces)
+        drafts.append(
+            StepDraft(
+                id=course.task_id("", number),
+                component="",
+                number=number,
+                step=step,
+                hands=hands,
+                wait=wait(
+                    step,
+                    hands=hands.minutes(course.sheet.pieces),
+                    step_id=course.timed.get(("", number)),
+                    answers=answers,
+                ),
+                links=(*_before(course, number), *entering.get(number, ())),
+                needs=equipment.needs(step, None),
+                pieces=course.sheet.pieces,
+            )
+        )
+    return tuple(drafts)
+
+
+def _before(course: Course, number: int) -> Iterator[Link]:
+    """The step before."""
+    if number:
+        before = course.assembly[number - 1]
+        yield link_after(course.task_id("", number - 1), before, "", course.assembly[number])
+
+
+def _entering(course: Course) -> dict[int, list[Link]]:
+    """What comes in at each step, by its number."""
+    found: dict[int, list[Link]] = {}
+    used = {line.component for c in course.components for line in c.lines if line.component}
+    for component in course.components:
+        link = finished(course, component)
+        placed = any(p.component == component.id for p in course.dessert.document.placement)
+        if link is not None and (placed or component.id not in used):
+            found.setdefault(enters_at(course, component.id), []).append(link)
+    return found
+
+
+def enters_at(course: Course, component: str) -> int:
+    """Number of the assembly step at which a component comes in.
+
+    The step that names it; else the glazing for a coating, the placing for a garnish and for a base
+    that lies under the piece, the filling for all others; else the first step.
+    """
+    for number, step in enumerate(course.assembly):
+        if component in step.what:
+            return number
+    placement = next(
+        (p for p in course.dessert.document.placement if p.component == component), None
+    )
+    role = "" if placement is None else placement.role
+    wanted = ROLE_ENTERS.get(role, FILLED)
+    if getattr(placement, "sits", "") == "under":
+        wanted = PUT
+    kinds = [step.step for step in course.assembly]
+    return kinds.index(wanted) if wanted in kinds else 0

@@ -1,0 +1,84 @@
+"""How long what a step leaves may wait for the step that takes it up."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from entremetry.method.step import AnyStep
+
+DAY = 1440
+COLD = 283.15  # K: what rests below this rests in the fridge
+AFTER: dict[str, int] = {
+    "weigh": 240,
+    "soak": 60,
+    "mix": 15,
+    "melt": 10,
+    "simmer": 5,
+    "cook-to": 5,
+    "cool-to": 10,
+    "strain": 15,
+    "whip": 10,
+    "fold": 5,
+    "roll": 30,
+    "cut": 60,
+    "bake": 30,
+    "pour": 15,
+    "fill": 10,
+    "place": 30,
+    "freeze-until": 14 * DAY,
+    "unmould": 10,
+    "glaze-at": 30,
+    "thaw-until": DAY,
+    "rest": 15,
+    "hold": 0,
+    "serve": 0,
+}
+"""Minutes until the next step of the same work; common practice, no source."""
+RESTED_COLD = {"base": 2 * DAY, "glaze": 5 * DAY}
+"""Minutes that a rest in the fridge may go on, by kind of component; a day for others."""
+READY: dict[str, int] = {
+    "mousse": 15,
+    "insert": DAY,
+    "base": 2 * DAY,
+    "glaze": 10,
+    "soak": 2 * DAY,
+    "crumble": 5 * DAY,
+    "garnish": DAY,
+}
+"""Minutes that a finished component may wait, by its kind; common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Keeps:
+    """Minutes at most, and whether safety forbids that they ever give."""
+
+    minutes: int
+    firm: bool = False
+
+
+def keeps(step: AnyStep, kind: str) -> Keeps:
+    """How long the work may stop after a step of a component of a kind (or of the assembly).
+
+    What the document states with `keeps` goes before what is usual. What is thawed keeps a day,
+    and that never gives.
+    """
+    firm = step.step == "thaw-until"
+    if step.keeps is not None:
+        return Keeps(minutes=math.ceil(step.keeps / 60.0 - 1e-9), firm=firm)
+    if rests_cold(step):
+        return Keeps(minutes=RESTED_COLD.get(kind, DAY))
+    return Keeps(minutes=AFTER[step.step], firm=firm)
+
+
+def keeps_ready(last: AnyStep | None, kind: str) -> Keeps:
+    """How long a component may wait once it is finished."""
+    if last is not None and (last.keeps is not None or last.step == "freeze-until"):
+        return keeps(last, kind)
+    return Keeps(minutes=READY[kind])
+
+
+def rests_cold(step: AnyStep) -> bool:
+    """Whether a step rests in the fridge."""
+    temperature = getattr(step, "temperature", None)
+    return step.step in ("rest", "hold") and temperature is not None and temperature < COLD

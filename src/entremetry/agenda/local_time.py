@@ -1,0 +1,74 @@
+"""The kitchen's clock and whole minutes, right over the change of daylight saving."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from entremetry.errors import QuantityError
+
+WRITTEN = "a local date and time, such as 2026-11-28 19:00"
+
+
+def local_time(text: str, zone: ZoneInfo) -> datetime:
+    """Read '2026-11-28 19:00' as a time in a zone; one written with its offset is taken over.
+
+    Raises
+    ------
+    QuantityError
+        If it is no such time, or one that the clocks leave out in spring.
+    """
+    try:
+        found = datetime.fromisoformat(text.strip())
+    except ValueError:
+        raise QuantityError(repr(text), WRITTEN) from None
+    if len(text.strip()) <= len("2026-11-28"):
+        raise QuantityError(f"{text!r}, a day without an hour", WRITTEN)
+    if found.tzinfo is not None:
+        return found.astimezone(zone)
+    local = found.replace(tzinfo=zone)
+    if not _exists(local):
+        raise QuantityError(
+            f"{text!r}, which the clocks of {zone.key} leave out", "an hour that exists that day"
+        )
+    return local
+
+
+def _exists(local: datetime) -> bool:
+    """Whether a local time comes back unchanged from universal time."""
+    utc = local.astimezone(ZoneInfo("UTC"))
+    return utc.astimezone(local.tzinfo).replace(tzinfo=None) == local.replace(tzinfo=None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Clock:
+    """Whole minutes from `origin`, a moment with its zone."""
+
+    origin: datetime
+    zone: ZoneInfo
+
+    def minute(self, moment: datetime) -> int:
+        """Minutes that pass from the origin to a moment, rounded down."""
+        return int((moment - self.origin).total_seconds() // 60)
+
+    def moment(self, minute: int) -> datetime:
+        """The local time at a minute."""
+        utc = self.origin.astimezone(ZoneInfo("UTC")) + timedelta(minutes=minute)
+        return utc.astimezone(self.zone)
+
+    def at(self, day: date, hour: str) -> int:
+        """The minute of a local hour '18:30' or '24:00'; one left out in spring is moved on."""
+        hours, minutes = (int(part) for part in hour.split(":"))
+        if hours == 24:
+            day, hours = day + timedelta(days=1), 0
+        return self.minute(datetime.combine(day, time(hours, minutes), self.zone))
+
+    def said(self, minute: int) -> str:
+        """A minute as day and hour: 'Saturday 28 November, 19:00'."""
+        return said(self.moment(minute))
+
+
+def said(moment: datetime) -> str:
+    """A moment as day and hour in words."""
+    return f"{moment:%A} {moment.day} {moment:%B}, {moment:%H:%M}"

@@ -1,0 +1,105 @@
+"""How long each step goes on by itself: computed from physics, else stated, else as is usual."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from entremetry.errors import EntremetryError
+from entremetry.method.cooking import CoolTo, Heated
+from entremetry.method.step import AnyStep
+from entremetry.method.waiting import FreezeUntil, Hold, ThawUntil
+from entremetry.quantities import format_duration
+from entremetry.timings.step_temperatures import StepTemperatures
+
+Answers = Callable[[str], StepTemperatures]
+"""Temperatures of a step by its id."""
+
+WITHIN_HANDS = (Heated, CoolTo)
+"""Steps whose hands lie within their time: one stands at the pan."""
+USUAL = {
+    "soak": 10.0,
+    "bake": 15.0,
+    "rest": 30.0,
+    "cool-to": 20.0,
+    "freeze-until": 360.0,
+    "thaw-until": 240.0,
+}
+"""Minutes where nothing is stated and nothing can be computed: common practice, no source."""
+ROUNDED = 5
+"""Long waits are planned to five minutes."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wait:
+    """Minutes that a step takes from its start to its end without counting hands, and why.
+
+    `most` is how long it may last, if it may last longer; `caution` tells what is not as it should.
+    """
+
+    minutes: int
+    because: str = ""
+    most: int | None = None
+    caution: str = ""
+
+
+def wait(step: AnyStep, *, hands: float, step_id: str | None, answers: Answers) -> Wait:
+    """How long a step goes on by itself, after its hands.
+
+    `step_id` names the step if physics can time it. Of a freezing or thawing time the upper end
+    is planned, so that it is over for sure; of a cooling time the best estimate.
+    """
+    if isinstance(step, Hold):
+        return Wait(minutes=0, most=_minutes(step.time), because="as long as the document lets it")
+    if step_id is not None and isinstance(step, CoolTo | FreezeUntil | ThawUntil):
+        return _computed(step, hands, step_id, answers)
+    return _stated(step, hands)
+
+
+def _computed(step: AnyStep, hands: float, step_id: str, answers: Answers) -> Wait:
+    try:
+        found = answers(step_id)
+    except EntremetryError as error:
+        stated = _stated(step, hands)
+        return Wait(minutes=stated.minutes, because=f"{stated.because}, since {error}")
+    if found.time is None:
+        stated = _stated(step, hands)
+        return Wait(
+            minutes=stated.minutes,
+            because=stated.because,
+            caution=f"{found.name}: {found.reason}; planned with {stated.because}",
+        )
+    if isinstance(step, CoolTo):
+        because = f"computed: about {format_duration(found.time)}"
+        return Wait(minutes=_rest(found.time / 60.0, hands), because=because)
+    sure = found.time if found.high is None else found.high
+    minutes = math.ceil(sure / 60.0 / ROUNDED) * ROUNDED
+    because = (
+        f"computed: about {format_duration(found.time)}, at most {format_duration(sure)}; the "
+        f"longer is planned, and it depends mostly on {found.mostly}"
+        if found.mostly
+        else f"computed: {format_duration(sure)}"
+    )
+    return Wait(minutes=minutes, because=because)
+
+
+def _stated(step: AnyStep, hands: float) -> Wait:
+    if step.time is not None:
+        minutes, because = step.time / 60.0, "the time that the document states"
+    elif step.step in USUAL:
+        minutes, because = USUAL[step.step], "a time as is usual, no source"
+    else:
+        return Wait(minutes=0)
+    if isinstance(step, WITHIN_HANDS):
+        return Wait(minutes=_rest(minutes, hands), because=because)
+    return Wait(minutes=math.ceil(minutes - 1e-9), because=because)
+
+
+def _rest(minutes: float, hands: float) -> int:
+    """What is left of a time of which the hands are a part."""
+    return max(0, math.ceil(minutes - 1e-9) - math.ceil(hands - 1e-9))
+
+
+def _minutes(time: float | None) -> int | None:
+    return None if time is None else math.ceil(time / 60.0 - 1e-9)

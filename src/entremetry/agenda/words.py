@@ -1,0 +1,34 @@
+"""What a plan has to say about each of its tasks."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TaskWords:
+    """One task in words: whose it is, what is done, with what, and why it takes so long."""
+
+    dessert: str
+    dessert_name: str
+    component: str
+    component_name: str
+    kind: str
+    text: str
+    amounts: tuple[str, ...] = ()
+    because: str = ""
+    round: int = 1
+    rounds: int = 1
+    together: tuple[str, ...] = ()
+
+    @property
+    def name(self) -> str:
+        """What it is called in a sentence about the plan."""
+        whose = self.component_name or self.dessert_name
+        number = f" (round {self.round})" if self.rounds > 1 else ""
+        return f"{whose}: {first_words(self.text)}{number}"
+
+
+def first_words(text: str) -> str:
+    """The first sentence of a step, without its full stop."""
+    return text.split(". ", 1)[0].removesuffix(".")

@@ -1,0 +1,236 @@
+"""When to do what: a plan for a menu, kept, read again, and made anew when life intervenes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+from functools import lru_cache
+from typing import TYPE_CHECKING
+from zoneinfo import ZoneInfo
+
+from tzlocal import get_localzone_name
+
+from entremetry.agenda.agenda import Agenda
+from entremetry.agenda.composing import compose
+from entremetry.agenda.course import Course as MenuCourse
+from entremetry.agenda.equipment import Equipment, ovens_by_temperature
+from entremetry.agenda.flows import Flows
+from entremetry.agenda.life import held_back, history, to_make_again, with_lengths
+from entremetry.agenda.local_time import Clock, local_time, said
+from entremetry.agenda.menu import Menu
+from entremetry.agenda.record import Record
+from entremetry.agenda.telling import Teller, state_of
+from entremetry.agenda.waits import Answers
+from entremetry.dessert.batch import batch_sheet
+from entremetry.dessert.reading import read_dessert
+from entremetry.errors import QuantityError, StoreError
+from entremetry.planning import Limits, Plan, plan, replan
+from entremetry.store.kernel_cache import require_fresh_kernels
+from entremetry.timings.answer import answer
+from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.usecases.batch import Surroundings, reckoned, surroundings
+
+if TYPE_CHECKING:
+    from pydantic import TypeAdapter
+
+DAYS = 4
+"""Days before the last service at which a plan may begin if nothing else is said."""
+COURSES = 20
+"""Desserts that one menu may have."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Course:
+    """One dessert of a menu: its document, and what differs from it or from the others.
+
+    `pieces` replaces the number that the document states, `serve` the hour of all.
+    """
+
+    text: str
+    file: str = "document"
+    pieces: int | None = None
+    serve: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Planned:
+    """An agenda, with what it was made from and is made anew from."""
+
+    agenda: Agenda
+    menu: Menu
+    plan: Plan | None
+
+
+def plan_menu(
+    courses: Sequence[Course],
+    *,
+    serve: str,
+    kitchen_text: str | None,
+    begin: str | None = None,
+    now: datetime | None = None,
+    limits: Limits | None = None,
+) -> Planned:
+    """A plan for desserts that are served at an hour, in a kitchen.
+
+    `serve` and `begin` are local times such as '2026-11-28 19:00'. Without `begin` the plan may
+    begin now, or some days before the service.
+
+    Raises
+    ------
+    EntremetryError
+        If a document, a time or the kitchen is refused.
+    """
+    menu = composed(
+        courses,
+        serve=serve,
+        around=surroundings(kitchen_text, "kitchen"),
+        begin=begin,
+        now=now or datetime.now(UTC),
+    )
+    result = plan(menu.problem, limits=limits)
+    return Planned(agenda=Teller(menu=menu).agenda(result), menu=menu, plan=result.plan)
+
+
+def composed(
+    courses: Sequence[Course],
+    *,
+    serve: str,
+    around: Surroundings,
+    begin: str | None,
+    now: datetime,
+) -> Menu:
+    """The menu as a problem, before anything is solved."""
+    if not 1 <= len(courses) <= COURSES:
+        raise QuantityError(f"{len(courses)} desserts", f"1 to {COURSES} desserts for one plan")
+    zone = ZoneInfo((around.kitchen and around.kitchen.time_zone) or get_localzone_name())
+    hours = [local_time(course.serve or serve, zone) for course in courses]
+    clock = Clock(origin=_beginning(begin, hours, zone, now), zone=zone)
+    require_fresh_kernels()
+    made = [
+        _course(course, hour, around, key)
+        for course, hour, key in zip(courses, hours, _keys(courses), strict=True)
+    ]
+    steps = [step for course in made for c in course.components for step in c.steps]
+    equipment = Equipment(kitchen=around.kitchen)
+    equipment = replace(equipment, oven_of=ovens_by_temperature(steps, len(equipment.ovens)))
+    flows = Flows(
+        courses=tuple(made),
+        equipment=equipment,
+        moulds=around.moulds,
+        answers=lambda course: _answers(course, around),
+    )
+    return compose(flows, clock)
+
+
+def planned_anew(planned: Planned, record: Record, *, limits: Limits | None = None) -> Planned:
+    """The plan for what is left after what has happened, near the plan before.
+
+    Raises
+    ------
+    EntremetryError
+        If there was no plan, or the record tells of what cannot be.
+    """
+    if planned.plan is None:
+        raise QuantityError("a menu without a plan", "a plan that can be made anew")
+    teller = Teller(menu=planned.menu)
+    problem = with_lengths(planned.menu.problem, record.lasts)
+    if record.not_before is not None:
+        problem = held_back(problem, teller.clock.minute(record.not_before))
+    past = history(record, teller.clock, failed=to_make_again(problem, record))
+    result = replan(problem, planned.plan, past, limits=limits)
+    agenda = teller.agenda(result, before=planned.plan, history=past)
+    menu = replace(planned.menu, problem=result.problem)
+    return Planned(agenda=agenda, menu=menu, plan=result.plan or planned.plan)
+
+
+def agenda_with(planned: Planned, record: Record) -> Agenda:
+    """The same plan, with what has become of each task."""
+    past = history(record, Teller(menu=planned.menu).clock)
+    return replace(
+        planned.agenda,
+        tasks=tuple(replace(t, state=state_of(t.id, past)) for t in planned.agenda.tasks),
+    )
+
+
+def planned_text(planned: Planned) -> str:
+    """A plan as text that can be kept, and read again exactly."""
+    return _adapter().dump_json(planned).decode()
+
+
+def planned_from(text: str) -> Planned:
+    """A plan that was kept.
+
+    Raises
+    ------
+    StoreError
+        If the text holds no such plan.
+    """
+    from pydantic import ValidationError
+
+    try:
+        return _adapter().validate_json(text)
+    except ValidationError as error:
+        first = error.errors()[0]
+        place = ".".join(str(part) for part in first["loc"])
+        raise StoreError(
+            f"this is no plan that was kept: {place or 'it'}: {first['msg']}"
+        ) from None
+
+
+@lru_cache(maxsize=1)
+def _adapter() -> TypeAdapter[Planned]:
+    from pydantic import TypeAdapter
+
+    return TypeAdapter(Planned)
+
+
+def _beginning(
+    begin: str | None, hours: Sequence[datetime], zone: ZoneInfo, now: datetime
+) -> datetime:
+    """The first minute of the plan.
+
+    Raises
+    ------
+    QuantityError
+        If something is served before it.
+    """
+    this_minute = now.astimezone(zone).replace(second=0, microsecond=0)
+    usual = max(hours).astimezone(UTC) - timedelta(days=DAYS)
+    first = local_time(begin, zone) if begin else max(this_minute, usual.astimezone(zone))
+    for hour in hours:
+        if hour <= first:
+            raise QuantityError(
+                f"a service on {said(hour)}, and the plan begins on {said(first)}",
+                "an hour of service that is still to come",
+            )
+    return first
+
+
+def _keys(courses: Sequence[Course]) -> list[str]:
+    """A name for each course: the id of its dessert, numbered where it comes twice."""
+    ids = [read_dessert(course.text, file=course.file)[0].id for course in courses]
+    keys = []
+    for number, name in enumerate(ids):
+        before = ids[:number].count(name)
+        keys.append(f"{name}-again-{before}" if before else name)
+    return keys
+
+
+def _course(course: Course, hour: datetime, around: Surroundings, key: str) -> MenuCourse:
+    reckoning = reckoned(course.text, course.file, around)
+    document = reckoning.dessert.document
+    sheet = batch_sheet(
+        reckoning,
+        pieces=course.pieces or document.pieces,
+        measures=around.measures(document),
+        fan=around.fan,
+    )
+    return MenuCourse(key=key, reckoning=reckoning, sheet=sheet, at=hour)
+
+
+def _answers(course: MenuCourse, around: Surroundings) -> Answers:
+    def temperatures_of(step: str) -> StepTemperatures:
+        return answer(course.reckoning, step, around.kitchen)
+
+    return temperatures_of
