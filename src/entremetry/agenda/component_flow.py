@@ -8,7 +8,7 @@ from entremetry.agenda.course import Course
 from entremetry.agenda.draft import Link, StepDraft
 from entremetry.agenda.equipment import Equipment
 from entremetry.agenda.hands_on import hands_on
-from entremetry.agenda.keeping import keeps, keeps_ready
+from entremetry.agenda.keeping import Limit, keeps, keeps_ready, limit_after
 from entremetry.agenda.waits import Answers, wait
 from entremetry.dessert.dessert import Component
 from entremetry.method.route import Stop, route
@@ -54,7 +54,7 @@ def finished(course: Course, component: Component) -> Link | None:
     found = route([line.name for line in component.lines], steps, component=component.id)
     last = max(n for n, stop in enumerate(found.stops) if stop.bowl == found.last_bowl)
     kept = keeps_ready(steps[last], component.kind)
-    return Link(before=course.task_id(component.id, last), most=kept.minutes, firm=kept.firm)
+    return Link(before=course.task_id(component.id, last), most=kept.minutes, limit=kept.limit)
 
 
 def _links(
@@ -83,6 +83,12 @@ def _links(
 def link_after(before: str, step: AnyStep, kind: str, following: AnyStep) -> Link:
     """The limit between a step and the one after it: as the document says, else as it keeps."""
     if following.within is not None:
-        return Link(before=before, most=max(0, int(following.within // 60)))
+        most = max(0, int(following.within // 60))
+        return Link(before=before, most=most, limit=max(limit_after(step), Limit.CRAFT, key=_order))
     kept = keeps(step, kind)
-    return Link(before=before, most=kept.minutes, firm=kept.firm)
+    return Link(before=before, most=kept.minutes, limit=kept.limit)
+
+
+def _order(limit: Limit) -> int:
+    """Harder limits last."""
+    return tuple(Limit).index(limit)

@@ -7,9 +7,10 @@ from dataclasses import dataclass, replace
 from functools import cached_property
 
 from entremetry.agenda import sessions
-from entremetry.agenda.draft import KEPT_FROZEN, StepDraft
+from entremetry.agenda.draft import KEPT_FROZEN, WEIGHTS, StepDraft
 from entremetry.agenda.flows import Flows
 from entremetry.agenda.holding import Holding, mould_id
+from entremetry.agenda.keeping import Limit
 from entremetry.agenda.local_time import Clock
 from entremetry.agenda.menu import Dish, Menu
 from entremetry.agenda.menu_words import MenuWords
@@ -113,7 +114,8 @@ class Composition:
         """A limit; what leaves its round has been put back into the freezer meanwhile."""
         rounds = self.flows.in_rounds
         leaves = delay.before in rounds and rounds[delay.before] is not rounds.get(delay.after)
-        return replace(delay, most=KEPT_FROZEN) if leaves and not delay.firm else delay
+        kept = replace(delay, most=KEPT_FROZEN, firm=False, weight=WEIGHTS[Limit.HABIT])
+        return kept if leaves and delay.weight < WEIGHTS[Limit.SAFETY] else delay
 
     def _in_rounds(self, problem: Problem) -> Problem:
         rounds = self.flows.in_rounds

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 
 from entremetry.agenda.hands_on import HandsOn
+from entremetry.agenda.keeping import Limit
 from entremetry.agenda.waits import Wait
 from entremetry.method.step import AnyStep
 from entremetry.planning import Delay, Need, Task
@@ -16,16 +17,18 @@ FRESH = {"glaze-at": 3, "bake": 2, "place": 2, "thaw-until": 2, "whip": 1}
 """How much it matters that a step is done late; common practice, no source."""
 BAKING_TOLERANCE = 0.05
 """A bake may go on for that share of its time, and a minute at least, until hands are free."""
+WEIGHTS = {Limit.HABIT: 4, Limit.CRAFT: 40, Limit.SAFETY: 400}
+"""How much it hurts if a limit gives; by it a plan made anew tells craft from safety."""
 KEPT_FROZEN = 14 * 1440
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Link:
-    """The task that goes before, and minutes from its end to the start of this one at most."""
+    """The task that goes before, minutes from its end to the start of this one at most, and why."""
 
     before: str
     most: int
-    firm: bool = False
+    limit: Limit = Limit.HABIT
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,11 +78,18 @@ class StepDraft:
             closing=self.closing,
             needs=self.needs,
             freshness=FRESH.get(self.step.step, 0),
+            firm=self.step.step == "bake",
         )
 
     def delays(self) -> tuple[Delay, ...]:
         """What it follows, and how soon."""
         return tuple(
-            Delay(before=link.before, after=self.id, most=link.most, firm=link.firm)
+            Delay(
+                before=link.before,
+                after=self.id,
+                most=link.most,
+                firm=link.limit is not Limit.HABIT,
+                weight=WEIGHTS[link.limit],
+            )
             for link in self.links
         )

@@ -21,7 +21,7 @@ from entremetry.planning.batches import round_id
 
 @dataclass(frozen=True, kw_only=True)
 class Flows:
-    """Courses in a kitchen; `answers` gives the temperatures of the steps of a course."""
+    """Courses in a kitchen that owns moulds; `answers` tells temperatures of a course's steps."""
 
     courses: tuple[Course, ...]
     equipment: Equipment

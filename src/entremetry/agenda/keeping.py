@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from enum import StrEnum
 
 from entremetry.method.step import AnyStep
 
@@ -49,12 +50,27 @@ READY: dict[str, int] = {
 """Minutes that a finished component may wait, by its kind; common practice, no source."""
 
 
+NOT_TO_STOP = ("whip", "fold", "cool-to", "fill", "pour")
+"""Steps after which the work must go on: what is whipped falls, what is cooled gels."""
+
+
+class Limit(StrEnum):
+    """Why work may not stop for longer."""
+
+    HABIT = "habit"  # may give if a plan needs it
+    CRAFT = "craft"  # gives only where what is done cannot be undone
+    SAFETY = "safety"  # never gives
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Keeps:
-    """Minutes at most, and whether safety forbids that they ever give."""
+    """Minutes at most, and why not longer."""
 
     minutes: int
-    firm: bool = False
+    limit: Limit = Limit.HABIT
+
+
+READY_LIMIT = {"mousse": Limit.CRAFT, "glaze": Limit.CRAFT}
 
 
 def keeps(step: AnyStep, kind: str) -> Keeps:
@@ -63,19 +79,26 @@ def keeps(step: AnyStep, kind: str) -> Keeps:
     What the document states with `keeps` goes before what is usual. What is thawed keeps a day,
     and that never gives.
     """
-    firm = step.step == "thaw-until"
+    limit = limit_after(step)
     if step.keeps is not None:
-        return Keeps(minutes=math.ceil(step.keeps / 60.0 - 1e-9), firm=firm)
+        return Keeps(minutes=math.ceil(step.keeps / 60.0 - 1e-9), limit=limit)
     if rests_cold(step):
         return Keeps(minutes=RESTED_COLD.get(kind, DAY))
-    return Keeps(minutes=AFTER[step.step], firm=firm)
+    return Keeps(minutes=AFTER[step.step], limit=limit)
+
+
+def limit_after(step: AnyStep) -> Limit:
+    """Why the work may not stop for longer after a step."""
+    if step.step == "thaw-until":
+        return Limit.SAFETY
+    return Limit.CRAFT if step.step in NOT_TO_STOP else Limit.HABIT
 
 
 def keeps_ready(last: AnyStep | None, kind: str) -> Keeps:
     """How long a component may wait once it is finished."""
     if last is not None and (last.keeps is not None or last.step == "freeze-until"):
         return keeps(last, kind)
-    return Keeps(minutes=READY[kind])
+    return Keeps(minutes=READY[kind], limit=READY_LIMIT.get(kind, Limit.HABIT))
 
 
 def rests_cold(step: AnyStep) -> bool:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import replace
 
+from entremetry.agenda.draft import WEIGHTS
+from entremetry.agenda.keeping import Limit
 from entremetry.agenda.local_time import Clock
 from entremetry.agenda.moulding import AT_ONCE
 from entremetry.agenda.record import Record
@@ -46,6 +48,13 @@ def to_make_again(problem: Problem, record: Record) -> frozenset[str]:
                 found.add(near)
                 left.append(near)
     return frozenset(found)
+
+
+def yielding(problem: Problem) -> Problem:
+    """A problem in which limits of craft may give: what is done cannot be undone."""
+    safety = WEIGHTS[Limit.SAFETY]
+    delays = tuple(replace(d, firm=d.firm and d.weight >= safety) for d in problem.delays)
+    return replace(problem, delays=delays)
 
 
 def with_lengths(problem: Problem, lasts: Iterable[tuple[str, int]]) -> Problem:

@@ -57,7 +57,7 @@ class MenuWords:
             frozen = draft.component and draft.step.step == "freeze-until"
             if frozen and draft.id not in with_mould:
                 name = course.dessert.names[draft.component]
-                yield f"{name}: no mould of its shape is known, so enough of them are assumed."
+                yield f"{name}: the kitchen lists no mould of its shape; enough are assumed."
 
     def cautions(self) -> Iterator[str]:
         """What may go wrong with it."""

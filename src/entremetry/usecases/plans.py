@@ -16,7 +16,7 @@ from entremetry.agenda.composing import compose
 from entremetry.agenda.course import Course as MenuCourse
 from entremetry.agenda.equipment import Equipment, ovens_by_temperature
 from entremetry.agenda.flows import Flows
-from entremetry.agenda.life import held_back, history, to_make_again, with_lengths
+from entremetry.agenda.life import held_back, history, to_make_again, with_lengths, yielding
 from entremetry.agenda.local_time import Clock, local_time, said
 from entremetry.agenda.menu import Menu
 from entremetry.agenda.record import Record
@@ -25,6 +25,7 @@ from entremetry.agenda.waits import Answers
 from entremetry.dessert.batch import batch_sheet
 from entremetry.dessert.reading import read_dessert
 from entremetry.errors import QuantityError, StoreError
+from entremetry.kitchen.mould import Mould
 from entremetry.planning import Limits, Plan, plan, replan
 from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.timings.answer import answer
@@ -117,7 +118,7 @@ def composed(
     flows = Flows(
         courses=tuple(made),
         equipment=equipment,
-        moulds=around.moulds,
+        moulds=_owned(around),
         answers=lambda course: _answers(course, around),
     )
     return compose(flows, clock)
@@ -134,13 +135,13 @@ def planned_anew(planned: Planned, record: Record, *, limits: Limits | None = No
     if planned.plan is None:
         raise QuantityError("a menu without a plan", "a plan that can be made anew")
     teller = Teller(menu=planned.menu)
-    problem = with_lengths(planned.menu.problem, record.lasts)
+    problem = with_lengths(yielding(planned.menu.problem), record.lasts)
     if record.not_before is not None:
         problem = held_back(problem, teller.clock.minute(record.not_before))
     past = history(record, teller.clock, failed=to_make_again(problem, record))
     result = replan(problem, planned.plan, past, limits=limits)
     agenda = teller.agenda(result, before=planned.plan, history=past)
-    menu = replace(planned.menu, problem=result.problem)
+    menu = replace(planned.menu, problem=problem)
     return Planned(agenda=agenda, menu=menu, plan=result.plan or planned.plan)
 
 
@@ -227,6 +228,12 @@ def _course(course: Course, hour: datetime, around: Surroundings, key: str) -> M
         fan=around.fan,
     )
     return MenuCourse(key=key, reckoning=reckoning, sheet=sheet, at=hour)
+
+
+def _owned(around: Surroundings) -> dict[str, Mould]:
+    """The moulds that the kitchen lists as its own."""
+    listed = {mould.id for mould in around.kitchen.moulds} if around.kitchen else set()
+    return {name: mould for name, mould in around.moulds.items() if name in listed}
 
 
 def _answers(course: MenuCourse, around: Surroundings) -> Answers:
