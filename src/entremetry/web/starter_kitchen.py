@@ -18,6 +18,14 @@ mixers:
 trays:
   - {name: Baking tray, length: 400 mm, width: 300 mm, owned: 2}
 
+# Whose hands, and when they are free; for one date write {date: 2026-12-23, start: ..., end: ...}.
+# people:
+#   - name: Me
+#     free:
+#       - {day: friday, start: '18:00', end: '22:00'}
+#       - {day: saturday, start: '09:00', end: '18:00'}
+#     away: [2026-12-24]
+
 # A mould of your own: fill one cavity to the rim with water and weigh the water.
 # moulds:
 #   - id: my-blossom

@@ -151,8 +151,9 @@ def test_kitchen_starts_from_a_text_that_can_be_saved(empty: Client) -> None:
 def test_mould_of_ones_own_kitchen_can_be_chosen(client: Client) -> None:
     from entremetry.web.starter_kitchen import STARTER
 
-    own = STARTER.replace("moulds: []", "").replace("# moulds:", "moulds:")
-    own = "\n".join(line.removeprefix("# ") if "  " in line else line for line in own.split("\n"))
+    before, title, example = STARTER.replace("moulds: []", "").partition("# moulds:")
+    lines = (line.removeprefix("# ") for line in f"{title}{example}".split("\n"))
+    own = before + "\n".join(lines)
     assert client.post("/kitchen", {"text": own, "started_from": "0"}).status == 303
     page = client.get("/desserts/plain-cream?mould=my-blossom").words.replace("\u00a0", " ")
     assert "in My blossom mould" in page
