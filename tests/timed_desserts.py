@@ -83,6 +83,40 @@ assembly:
   - {step: serve}
 """
 
+Swap = tuple[str, str]
+
+
+def unused(*names: str) -> tuple[Swap, ...]:
+    """Take components that lie nowhere out of the document."""
+    swaps = []
+    for name in names:
+        begin = TIMED.index(f"  {name}:\n")
+        rest = TIMED[begin + 3 :]
+        ends = [
+            rest.index(f"\n  {n}:\n") for n in ("mousse", "crust", "glaze") if f"\n  {n}:\n" in rest
+        ]
+        end = begin + 3 + min([*ends, rest.index("\nplacement:")]) + 1
+        swaps.append((TIMED[begin:end], ""))
+    return tuple(swaps)
+
+
+MOUSSE_ALONE: tuple[Swap, ...] = (
+    (
+        "  - {component: heart, as: insert, shape: {kind: hemisphere, diameter: 40 mm}, "
+        "below_rim: 8 mm}\n",
+        "",
+    ),
+    (
+        "  - {component: crust, as: base, cut_out: {kind: disc, diameter: 60 mm}, "
+        "thickness: 4 mm}\n",
+        "",
+    ),
+    ("  - {component: glaze, as: coating, film: 2 mm, pour: 60 g}\n", ""),
+    ("  - {step: glaze-at, id: glaze-it, temperature: 30 °C}\n", ""),
+    *unused("heart", "crust", "glaze"),
+)
+"""What is taken out so that nothing but the mousse is in the mould."""
+
 KITCHEN = """
 entremetry_kitchen: 1
 name: Home

@@ -140,23 +140,3 @@ def plank(
     """Plank (plank_1913): time to freeze through at the freezing point. [s]"""
     p, r = {"slab": (1 / 2, 1 / 8), "cylinder": (1 / 4, 1 / 16), "sphere": (1 / 6, 1 / 24)}[shape]
     return rho * latent / span * (p * thickness / h + r * thickness**2 / k)
-
-
-def pham(
-    dimensions: int,
-    half: float,
-    h: float,
-    k: float,
-    warm: tuple[float, float],
-    cold: tuple[float, float],
-    latent: float,
-    start: float,
-    air: float,
-    end: float,
-) -> float:
-    """Pham (pham_1986): freezing time, temperatures in °C, (density, c) of each state. [s]"""
-    mean = 1.8 + 0.263 * end + 0.105 * air
-    first = warm[0] * warm[1] * (start - mean)
-    second = cold[0] * (latent + cold[1] * (mean - end))
-    drive = first / ((start + mean) / 2 - air) + second / (mean - air)
-    return half / (dimensions * h) * drive * (1 + h * half / k / 2)

@@ -24,7 +24,7 @@ from published.physics_bodies import (
     sphere,
     until,
 )
-from published.physics_exact import cooled, layered_sphere, neumann, pham, plank
+from published.physics_exact import cooled, layered_sphere, neumann, plank
 from published.physics_materials import gel, mousse, straight
 
 HERE = Path(__file__).parent
@@ -264,29 +264,3 @@ def test_reference_set(case: tuple[str, str, float, float, float, float, float, 
     history = run(body, {"body": start + ZERO}, stages, {"centre": (0.0, 0.0)})
     assert history.end == pytest.approx(expected, rel=2e-3)
     assert history.balance_error < 1e-12
-
-
-@pytest.mark.parametrize(
-    ("dimensions", "half", "h", "start", "around", "end", "case"),
-    [
-        (1, 0.025, 30, 20, -30, -10, 0),
-        (2, 0.05, 30, 20, -30, -10, 2),
-        (3, 0.05, 30, 20, -30, -10, 3),
-        (3, 0.05, 60, 10, -30, -10, 4),
-    ],
-)
-def test_pham_lies_within_its_band(
-    dimensions: int, half: float, h: float, start: float, around: float, end: float, case: int
-) -> None:
-    """Pham (1986) claims 10 %; the gel's latent heat down to the end is 209e6 (1 - 0.6/10)."""
-    latent = 209e6 * (1.0 - 0.6 / -end)
-    formula = pham(
-        dimensions, half, h, 1.65, (1.0, 3.71e6), (1.0, 1.90e6), latent, start, around, end
-    )
-    assert formula == pytest.approx(REFERENCE[case][-1], rel=0.10)
-
-
-def test_phams_printed_sphere() -> None:
-    """7 cm sphere of the ASHRAE chapter's kind: 3743.2 s."""
-    time = pham(3, 0.035, 50, 1.2, (1000, 3600), (950, 1800), 0.75 * 333.2e3, 10, -40, -18)
-    assert time == pytest.approx(3743.2, rel=1e-4)

@@ -18,53 +18,24 @@ from entremetry.physics import ice_fraction
 from entremetry.physics.bowl import Bowl, Liquid, Room, cool
 from entremetry.timings.component_food import component_food, freezing_curve
 from entremetry.timings.step_temperatures import StepTemperatures
-from timed_desserts import KITCHEN, fact, reckoning_of, told
+from timed_desserts import KITCHEN, MOUSSE_ALONE, fact, reckoning_of, told
 
 Swap = tuple[str, str]
 HOUR = 3600.0
-COATING = ("  - {component: glaze, as: coating, film: 2 mm, pour: 60 g}\n", "")
-INSERT = (
-    "  - {component: heart, as: insert, shape: {kind: hemisphere, diameter: 40 mm}, "
-    "below_rim: 8 mm}\n",
-    "",
-)
-BASE = (
-    "  - {component: crust, as: base, cut_out: {kind: disc, diameter: 60 mm}, thickness: 4 mm}\n",
-    "",
-)
 FREEZE = "id: freeze, temperature: -12 °C"
 THAW = "id: thaw, temperature: -2 °C, where: fridge, on: glass shelf"
-BARE: tuple[Swap, ...] = (INSERT, BASE, COATING)
 HEART = "formula: {raspberry-puree: 120 g, caster-sugar: 20 g, gelatine-sheet-gold: 1 sheet}"
-
-
-def unused(*names: str) -> tuple[Swap, ...]:
-    """Take components that lie nowhere out of the document."""
-    from timed_desserts import TIMED
-
-    swaps = []
-    for name in names:
-        begin = TIMED.index(f"  {name}:\n")
-        rest = TIMED[begin + 3 :]
-        ends = [
-            rest.index(f"\n  {n}:\n") for n in ("mousse", "crust", "glaze") if f"\n  {n}:\n" in rest
-        ]
-        end = begin + 3 + min([*ends, rest.index("\nplacement:")]) + 1
-        swaps.append((TIMED[begin:end], ""))
-    return tuple(swaps)
 
 
 def plain(step: str, *swaps: Swap, kitchen: str | None = None) -> StepTemperatures:
     """The mousse alone in its mould, as sweet and as airy as that of the reference."""
-    alone = (*SWEET, *BARE, *unused("heart", "crust", "glaze"), *NO_GLAZING)
-    return told(step, *alone, *swaps, kitchen=kitchen)
+    return told(step, *SWEET, *MOUSSE_ALONE, *swaps, kitchen=kitchen)
 
 
 SWEET: tuple[Swap, ...] = (
     ("caster-sugar: 40 g\n      cream-35", "caster-sugar: 75 g\n      cream-35"),
     ("kind: mousse\n", "kind: mousse\n    density: 0.6 g/ml\n"),
 )
-NO_GLAZING: tuple[Swap, ...] = (("  - {step: glaze-at, id: glaze-it, temperature: 30 °C}\n", ""),)
 RING: Swap = (
     "mould: hemisphere-70",
     "mould: {id: ring, name: Ring, shape: {kind: cylinder, diameter: 200 mm, height: 50 mm}, "

@@ -19,6 +19,12 @@ from entremetry.physics.convection import (
     natural_wall,
 )
 from entremetry.physics.food import Food, Structure, food_material, ice_fraction, specific_enthalpy
+from entremetry.physics.freezing_time import (
+    Form,
+    FreezingFood,
+    cleland_earle_time,
+    pham_time,
+)
 from entremetry.physics.glaze_film import Fluidity, film_thickness, film_volume, pole_thickness
 from entremetry.physics.glaze_pour import Dome, Glaze, Pour, Wish, pour, pour_window
 from entremetry.physics.humid_air import dew_point
@@ -33,6 +39,7 @@ from entremetry.physics.mixing_temperature import (
 )
 from entremetry.physics.radiation import radiative_coefficient
 from entremetry.physics.reduction import Reduction, mass_at_solids, reduce
+from entremetry.physics.thawing_time import cleland_thawing_time
 from entremetry.physics.uncertainty import Interval, Spread, interval, monte_carlo
 
 __all__ = [
@@ -45,7 +52,9 @@ __all__ = [
     "Dome",
     "Fluidity",
     "Food",
+    "Form",
     "Freezer",
+    "FreezingFood",
     "Glaze",
     "Interval",
     "Liquid",
@@ -61,6 +70,8 @@ __all__ = [
     "Spread",
     "Structure",
     "Wish",
+    "cleland_earle_time",
+    "cleland_thawing_time",
     "component_conductivity",
     "component_density",
     "component_enthalpy",
@@ -90,6 +101,7 @@ __all__ = [
     "natural_level",
     "natural_sphere",
     "natural_wall",
+    "pham_time",
     "pole_thickness",
     "pour",
     "pour_window",

@@ -68,5 +68,5 @@ def _piece(
     if isinstance(timed.step, FreezeUntil) and found.time:
         pieces = reckoning.cavities(reckoning.dessert.document.pieces)
         load = freezer_load(setting, kitchen, pieces, found.time)
-        return replace(found, facts=tuple(load_facts(load, pieces)) if load else ())
+        return replace(found, facts=(*found.facts, *(load_facts(load, pieces) if load else ())))
     return found

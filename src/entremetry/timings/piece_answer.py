@@ -13,6 +13,7 @@ from entremetry.timings.crossing import crossing
 from entremetry.timings.piece_body import piece_body
 from entremetry.timings.piece_regions import main_part
 from entremetry.timings.piece_run import Band, band, field, run_piece
+from entremetry.timings.second_opinion import second_opinion
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
 from entremetry.timings.timed_step import FREEZE, TimedStep
@@ -51,6 +52,7 @@ def piece_answer(
         field=field(setting.piece, history, served_upside_down=upside_down) if pictures else None,
         balance_error=history.balance_error,
         written_time=timed.step.time,
+        facts=tuple(second_opinion(setting)) if interval.best else (),
     )
 
 

@@ -118,6 +118,33 @@ ENTRIES: tuple[Source, ...] = (
         ),
     ),
     Source(
+        key="cleland_earle_1984",
+        text=(
+            "Cleland, A. C. and Earle, R. L. (1984). Freezing time predictions for different "
+            "final product temperatures. Journal of Food Science 49, 1230-1232; the factors for "
+            "slab, cylinder and sphere as printed in ASHRAE Refrigeration, chapter 20."
+        ),
+    ),
+    Source(
+        key="cleland_1986",
+        text=(
+            "Cleland, D. J., Cleland, A. C., Earle, R. L. and Byrne, S. J. (1986). Prediction of "
+            "thawing times for foods of simple shape. International Journal of Refrigeration 9, "
+            "220-228. From memory; its abstract states the accuracy."
+        ),
+        standing=Standing.FROM_MEMORY,
+    ),
+    Source(
+        key="hossain_1992",
+        text=(
+            "Hossain, M. M., Cleland, D. J. and Cleland, A. C. (1992). Prediction of freezing and "
+            "thawing times for foods of three-dimensional irregular shape by using a "
+            "semi-analytical geometric factor. International Journal of Refrigeration 15, "
+            "241-246. From memory."
+        ),
+        standing=Standing.FROM_MEMORY,
+    ),
+    Source(
         key="lemmon_jacobsen_2004",
         text=(
             "Lemmon, E. W. and Jacobsen, R. T. (2004). Viscosity and thermal conductivity "
