@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 from entremetry.physics import Composition, Food, Structure, dilute_liquidus
 from entremetry.physics.conduction import (
     Body,
+    Contact,
     Region,
     Surroundings,
     arc,
@@ -78,6 +79,11 @@ def bodies(draw: st.DrawFn) -> Body:
         points=rectangle(0.0, 0.1 * radius, draw(st.floats(0.2, 0.6)) * radius, 0.6 * radius),
     )
     cells = draw(st.integers(4, 9))
+    gap = draw(st.sampled_from([0.0, 1e-3, 0.02, 10.0]))
     return round_body(
-        edge, food_material("outer", draw(foods())), (insert,), spacing=radius / cells
+        edge,
+        food_material("outer", draw(foods())),
+        (insert,),
+        spacing=radius / cells,
+        contacts=(Contact(between=("body", "insert"), resistance=gap),),
     )

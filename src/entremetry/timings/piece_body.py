@@ -14,7 +14,7 @@ from entremetry.physics.conduction.section_body import plane_body, round_body
 from entremetry.physics.material import Material
 from entremetry.shapes import Box, Floats, Solid
 from entremetry.timings.half_outline import STRAIGHT, Lie, closed, enclosed, half_wall, lie_of
-from entremetry.timings.piece_regions import main_part, regions
+from entremetry.timings.piece_regions import contacts, main_part, regions
 
 CLOSED_END, WALL, OPENING, AXIS = "closed end", "wall", "opening", "axis"
 FINEST = 1e-3  # m
@@ -26,7 +26,8 @@ INSIDE = 2e-3  # m: how far the edge is watched from the wall
 class PieceBody:
     """A body, the component in each of its regions, and the points worth watching [m].
 
-    `roughly` says what of the true shape is left out, or nothing. `outline` is the edge of the
+    `roughly` says what of the true shape is left out, or nothing; `laid` whether solids lie on each
+    other in it, with air between. `outline` is the edge of the
     half section, `parts` the edges of the regions in it [m].
     """
 
@@ -36,6 +37,7 @@ class PieceBody:
     outline: Floats
     parts: tuple[Floats, ...] = ()
     roughly: str = ""
+    laid: bool = False
 
 
 def piece_body(
@@ -50,21 +52,22 @@ def piece_body(
     main, lie = main_part(placed), lie_of(placed.cavity)
     whole = _whole(placed, lie)
     found, left_out = regions(placed, materials, lie)
-    spacing = _spacing(whole, most_cells)
+    spacing, gaps = _spacing(whole, most_cells), contacts(placed, found, lie)
     if lie is Lie.ROUND:
         body = _with_true_wall(
-            round_body(whole, materials[main.component], found, spacing), placed.cavity
+            round_body(whole, materials[main.component], found, spacing, gaps), placed.cavity
         )
     else:
         top = float(whole.points[:, 1].max())
         depth = placed.cavity.volume_below(top) / enclosed(whole.points)  # both halves
-        body = plane_body(whole, materials[main.component], found, spacing, depth=depth)
+        body = plane_body(whole, materials[main.component], found, spacing, gaps, depth)
     return PieceBody(
         body=body,
         components={"body": main.component} | {r.name: r.name.partition("/")[0] for r in found},
         points=_points(placed, whole, {r.name.partition("/")[0] for r in found}),
         outline=whole.points,
         parts=tuple(region.points for region in found),
+        laid=bool(gaps),
         roughly="; ".join(filter(None, (_roughly(placed.cavity, lie), left_out))),
     )
 

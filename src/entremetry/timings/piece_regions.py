@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import permutations
 
 import numpy as np
 
 from entremetry.dessert.placed import Filled, Inclusion, Placed
 from entremetry.errors import QuantityError
+from entremetry.physics.conduction.contact import Contact
 from entremetry.physics.conduction.outline import Region
 from entremetry.physics.material import Material
 from entremetry.shapes import Floats
 from entremetry.timings.half_outline import Lie, between, half_wall, is_ring, mirrored
+from entremetry.timings.mould_wall import LAID
 
 THINNEST = 1e-6  # m: a slice thinner than this is no part
+ON_EACH_OTHER = 1e-4  # m between two solids that nothing can flow in
 
 
 def main_part(placed: Placed) -> Filled:
@@ -58,6 +62,20 @@ def regions(
     names = dict.fromkeys(part.name for part in left_out)
     words = f"{' and '.join(names)} left out, not being in the middle of it" if names else ""
     return tuple(found), words
+
+
+def contacts(placed: Placed, found: Sequence[Region], lie: Lie) -> tuple[Contact, ...]:
+    """Air between solids that lie on each other; what is poured touches all of its neighbours."""
+    kept, _ = _kept(placed, lie)
+    return tuple(
+        Contact(between=(below.name, above.name), resistance=LAID)
+        for one, other in permutations(range(len(kept)), 2)
+        if abs(kept[one].high - kept[other].low) < ON_EACH_OTHER
+        for below in found
+        for above in found
+        if below.name.startswith(f"{kept[one].component}/{one}/")
+        and above.name.startswith(f"{kept[other].component}/{other}/")
+    )
 
 
 def _layer_name(placed: Placed, part: Filled) -> str | None:

@@ -171,7 +171,7 @@ def _through(stage: Stage, face: str, skin: float) -> float:
     around, wall = stage.surroundings[face], stage.walls.get(face)
     film, felt = exchange(around.row(), skin)
     whole = film * (felt - skin) / (around.temperature - skin)
-    layer = wall.thickness / wall.conductivity if wall else 0.0
+    layer = wall.contact + wall.thickness / wall.conductivity if wall else 0.0
     return float(1.0 / (1.0 / whole + around.contact + layer))
 
 

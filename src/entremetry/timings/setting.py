@@ -10,6 +10,7 @@ from entremetry.method.waiting import FreezeUntil, ThawUntil
 from entremetry.physics.conduction.stage import COLDEST, WARMEST, Stage, Target
 from entremetry.physics.conduction.surroundings import Wall
 from entremetry.physics.material import Material
+from entremetry.timings.mould_wall import AIR_GAP
 from entremetry.timings.piece_body import CLOSED_END, OPENING, WALL, PieceBody, piece_body
 from entremetry.timings.place import Place
 
@@ -74,7 +75,9 @@ def _target(step: FreezeUntil | ThawUntil) -> Target | None:
 
 
 def _shape(piece: PieceBody) -> tuple[str, ...]:
-    return (f"The shape is {piece.roughly}.",) if piece.roughly else ()
+    shape = (f"The shape is {piece.roughly}.",) if piece.roughly else ()
+    gap = f"Solids that lie on each other have {AIR_GAP * 1e3:.1f} mm of air between them."
+    return (*shape, gap) if piece.laid else shape
 
 
 def _standing(faces: list[str], foot: str) -> tuple[str, ...]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from entremetry.dessert.placed import Placed
 from entremetry.dessert.placement import CoatingPlacement
 from entremetry.dessert.reckoning import Reckoning
@@ -12,7 +14,7 @@ from entremetry.physics.conduction.surroundings import Wall
 from entremetry.quantities import format_celsius
 from entremetry.timings.component_food import material_of
 from entremetry.timings.cut_portion import cut_portion
-from entremetry.timings.mould_wall import base_under, mould_wall
+from entremetry.timings.mould_wall import AIR_GAP, base_under, mould_wall
 from entremetry.timings.piece_body import CLOSED_END, OPENING, WALL
 from entremetry.timings.piece_regions import components_of
 from entremetry.timings.place import place
@@ -28,6 +30,7 @@ def thawing(reckoning: Reckoning, step: ThawUntil, kitchen: KitchenDocument | No
     inside = components_of(placed)
     foot = OPENING if reckoning.dessert.mould.fills_upside_down else CLOSED_END
     cold = place("freezer", None, kitchen).temperature
+    walls = _worn(reckoning, foot)
     return setting(
         placed=placed,
         materials={component: material_of(reckoning, component) for component in inside},
@@ -35,8 +38,8 @@ def thawing(reckoning: Reckoning, step: ThawUntil, kitchen: KitchenDocument | No
         step=step,
         place=place(step.where or "fridge", step.on, kitchen),
         foot=foot,
-        walls=_worn(reckoning, foot),
-        said=(f"The piece leaves the freezer at {format_celsius(cold)}.",),
+        walls=walls,
+        said=(f"The piece leaves the freezer at {format_celsius(cold)}.", *_laid(walls)),
     )
 
 
@@ -57,6 +60,13 @@ def _worn(reckoning: Reckoning, foot: str) -> dict[str, Wall]:
     film, base = _film(reckoning), base_under(reckoning)
     found = {face: film for face in FACES if film and face != foot}
     return found | {foot: base} if base else found
+
+
+def _laid(walls: Mapping[str, Wall]) -> tuple[str, ...]:
+    """Words on the air between a set piece and the base that it was put on."""
+    if not any(wall.contact > 0.0 for wall in walls.values()):
+        return ()
+    return (f"Between the piece and its base there is {AIR_GAP * 1e3:.1f} mm of air on the whole.",)
 
 
 def _film(reckoning: Reckoning) -> Wall | None:

@@ -97,6 +97,27 @@ def test_a_base_under_the_piece_keeps_heat_from_its_foot() -> None:
     assert under.time > 1.05 * without.time
 
 
+def test_between_a_set_piece_and_its_base_there_is_air() -> None:
+    setting = thawed(UNDER)
+    wall = setting.stage.walls[OPENING]
+    assert wall is not None and wall.contact == pytest.approx(0.2e-3 / 0.024)
+    assert any("0.2 mm of air" in words for words in setting.assumptions)
+    assert not any("of air" in words for words in thawed().assumptions)
+
+
+ON_ITS_BASE = ("below_rim: 8 mm", "below_rim: 4 mm")
+
+
+def test_an_insert_on_its_base_has_air_between_and_what_is_poured_has_none() -> None:
+    """A disc of 40 mm touches; the mousse around touches both."""
+    setting, apart = frozen(ON_ITS_BASE), frozen()
+    cells = setting.piece.body.cells
+    assert np.sum(0.2e-3 / 0.024 / cells.resistance) == pytest.approx(math.pi * 0.02**2, rel=0.03)
+    assert any("lie on each other" in words for words in setting.assumptions)
+    assert apart.piece.body.cells.resistance.size == 0
+    assert not any("lie on each other" in words for words in apart.assumptions)
+
+
 UNUSED = (
     """  crust:
     name: Shortcrust

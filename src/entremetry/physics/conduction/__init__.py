@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from entremetry.physics.conduction.body import Body
 from entremetry.physics.conduction.box_body import Block, box_body
+from entremetry.physics.conduction.contact import Contact
 from entremetry.physics.conduction.history import History, Snapshot, StageEnd
 from entremetry.physics.conduction.outline import Outline, Region, arc, outline, rectangle
 from entremetry.physics.conduction.run import Course, run
@@ -20,6 +21,7 @@ __all__ = [
     "INSULATED",
     "Block",
     "Body",
+    "Contact",
     "Course",
     "History",
     "Outline",

@@ -13,6 +13,7 @@ from entremetry.errors import OutsideRange, UnknownName
 from entremetry.physics.arrays import Flags, Floats, Integers
 from entremetry.physics.conduction.blend import pure_or_mixed, stack
 from entremetry.physics.conduction.cells import Cells, Tables
+from entremetry.physics.conduction.contact import Contact, resisted
 from entremetry.physics.material import Material
 
 Number = TypeVar("Number", np.float64, np.int64)
@@ -96,6 +97,7 @@ def assemble(
     faces: Sequence[str],
     bends: Mapping[str, tuple[float, float]],
     axis_at_origin: bool = False,
+    contacts: Sequence[Contact] = (),
 ) -> Body:
     """Join small cells to their neighbours, table the mixed ones and lay all in flat arrays.
 
@@ -111,6 +113,7 @@ def assemble(
         raise OutsideRange("the body has no volume at this spacing")
     seen = volumes[np.array(watched, dtype=bool)].sum(axis=0)
     tables = stack(materials, mixtures)
+    gaps = resisted(contacts, names, volumes, links, shape, spacing)
     inverse = np.where(total > 0.0, 1.0 / np.where(total > 0.0, total, 1.0), 0.0)
     cells = Cells(
         shape=shape,
@@ -128,6 +131,9 @@ def assemble(
         same0=_same(table, shape[1] * shape[2], pad),
         same1=_same(table, shape[2], pad),
         same2=_same(table, 1, pad),
+        resisted=gaps.cell + pad,
+        resisted_axis=gaps.axis,
+        resistance=gaps.resistance,
         watched=_padded(np.where(seen > 0.5 * total, seen, 0.0), pad),
     )
     somewhere = np.maximum(cell, 0)  # skin without a cell is dropped by `_patched`

@@ -10,6 +10,7 @@ import numpy as np
 from entremetry.errors import FitError, OutsideRange
 from entremetry.physics.arrays import Floats
 from entremetry.physics.conduction.body import MOST_CELLS, Body, Skin, assemble
+from entremetry.physics.conduction.contact import Contact
 from entremetry.physics.material import Material
 
 FACES = ("left", "right", "front", "back", "bottom", "top")
@@ -28,7 +29,11 @@ class Block:
 
 
 def box_body(
-    size: Triple, material: Material, blocks: Sequence[Block] = (), spacing: float = 2.5e-3
+    size: Triple,
+    material: Material,
+    blocks: Sequence[Block] = (),
+    spacing: float = 2.5e-3,
+    contacts: Sequence[Contact] = (),
 ) -> Body:
     """Box of length, width and height, with blocks of other materials inside.
 
@@ -42,6 +47,8 @@ def box_body(
         Layers and inserts; they do not overlap.
     spacing : float
         Size of the cells. [m]
+    contacts : sequence of Contact
+        Resistances where two regions touch; all others touch perfectly.
 
     Returns
     -------
@@ -54,6 +61,8 @@ def box_body(
         If a block is not inside, or two overlap.
     OutsideRange
         If a length is not positive or the cells are too many.
+    UnknownName
+        If a contact names no region.
     """
     if not all(0.0 < length < np.inf for length in (*size, spacing)):
         raise OutsideRange(f"size {size} m and spacing {spacing} m must be positive")
@@ -77,6 +86,7 @@ def box_body(
         watched=(True, *(block.watched for block in blocks)),
         faces=FACES,
         bends=dict.fromkeys(FACES, (0.0, 0.0)),
+        contacts=contacts,
     )
 
 

@@ -30,6 +30,9 @@ class Cells(NamedTuple):
     same0: Flags  # whether the next cell along the axis has the same table
     same1: Flags
     same2: Flags
+    resisted: Integers  # cells before faces with a contact resistance
+    resisted_axis: Integers  # along which the next cell lies
+    resistance: Floats  # K/W
     watched: Floats  # volume that counts for warmest, coldest and mean [m3]
 
 

@@ -17,6 +17,20 @@ def connect(cells: Cells, fields: Fields) -> None:
         connect_axis(cells, fields, cells.link1, cells.same1, fields.conductance1, n2)
     if n0 > 1:
         connect_axis(cells, fields, cells.link0, cells.same0, fields.conductance0, n1 * n2)
+    resist(cells, fields)
+
+
+@compiled
+def resist(cells: Cells, fields: Fields) -> None:
+    """Put the contact resistances in series with the conductances of their faces."""
+    for number in range(cells.resisted.size):
+        axis, c = cells.resisted_axis[number], cells.resisted[number]
+        conductance = fields.conductance2
+        if axis == 1:
+            conductance = fields.conductance1
+        if axis == 0:
+            conductance = fields.conductance0
+        conductance[c] /= 1.0 + conductance[c] * cells.resistance[number]
 
 
 @compiled

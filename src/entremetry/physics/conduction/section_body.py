@@ -10,6 +10,7 @@ from entremetry.errors import FitError, OutsideRange, UnknownName
 from entremetry.physics.arrays import Floats, Integers
 from entremetry.physics.conduction.body import MOST_CELLS, Body, Skin, assemble
 from entremetry.physics.conduction.clip import cut_cells, cut_edges, volume_of
+from entremetry.physics.conduction.contact import Contact
 from entremetry.physics.conduction.outline import Outline, Region
 from entremetry.physics.material import Material
 
@@ -17,7 +18,11 @@ BODY = "body"
 
 
 def round_body(
-    outline: Outline, material: Material, regions: Sequence[Region] = (), spacing: float = 1e-3
+    outline: Outline,
+    material: Material,
+    regions: Sequence[Region] = (),
+    spacing: float = 1e-3,
+    contacts: Sequence[Contact] = (),
 ) -> Body:
     """Body of revolution around the vertical axis.
 
@@ -31,6 +36,8 @@ def round_body(
         Inserts, layers, bases: each wholly inside the body or the region it names.
     spacing : float
         Size of the cells. [m]
+    contacts : sequence of Contact
+        Resistances where two regions touch; all others touch perfectly.
 
     Returns
     -------
@@ -43,10 +50,12 @@ def round_body(
         If a region is not inside, or two overlap.
     OutsideRange
         If the spacing is not positive, the cells are too many or a radius is negative.
+    UnknownName
+        If a contact names no region.
     """
     if float(outline.points[:, 0].min()) < -1e-9:
         raise OutsideRange("a round body's outline lies at radii of 0 or more")
-    return _section_body(outline, material, regions, spacing, None)
+    return _section_body(outline, material, regions, spacing, contacts, None)
 
 
 def plane_body(
@@ -54,6 +63,7 @@ def plane_body(
     material: Material,
     regions: Sequence[Region] = (),
     spacing: float = 1e-3,
+    contacts: Sequence[Contact] = (),
     depth: float = 1.0,
 ) -> Body:
     """Straight body of one section (a log) whose ends do not count; else as `round_body`.
@@ -62,7 +72,7 @@ def plane_body(
     """
     if not 0.0 < depth < np.inf:
         raise OutsideRange(f"a depth of {depth} m is not positive")
-    return _section_body(outline, material, regions, spacing, depth)
+    return _section_body(outline, material, regions, spacing, contacts, depth)
 
 
 def _section_body(
@@ -70,6 +80,7 @@ def _section_body(
     material: Material,
     regions: Sequence[Region],
     spacing: float,
+    contacts: Sequence[Contact],
     depth: float | None,
 ) -> Body:
     outline = outline.anticlockwise
@@ -100,6 +111,7 @@ def _section_body(
         faces=faces,
         bends=_bends(outline, faces, turned),
         axis_at_origin=turned and float(across[0]) == 0.0,
+        contacts=contacts,
     )
 
 

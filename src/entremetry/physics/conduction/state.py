@@ -119,7 +119,7 @@ class State:
             return
         spread = body.spread(face, wall.thickness)
         half = 0.5 * wall.thickness / wall.conductivity
-        p.inner[on] = half / (0.75 + 0.25 * spread)
+        p.inner[on] = wall.contact + half / (0.75 + 0.25 * spread)
         p.outer[on] = half / (0.25 + 0.75 * spread)
         p.heat[on] = wall.heat_capacity * wall.thickness * 0.5 * (1.0 + spread)
         p.spread[on] = spread

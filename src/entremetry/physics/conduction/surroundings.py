@@ -103,17 +103,21 @@ class Wall:
     """A thin layer on a face: the mould's wall, a box, or a glaze just poured.
 
     `thickness` in m, `conductivity` in W/(m K), `heat_capacity` per volume in J/(m3 K). The layer
-    has one temperature; None starts it at the temperature of the food behind it.
+    has one temperature; None starts it at the temperature of the food behind it. `contact` is a
+    resistance between food and layer, as of a base that a set piece stands on [m2 K/W].
     """
 
     thickness: float
     conductivity: float
     heat_capacity: float
     temperature: float | None = None
+    contact: float = 0.0
 
     def __post_init__(self) -> None:
         sizes = (self.thickness, self.conductivity, self.heat_capacity)
         if not all(0.0 < size < np.inf for size in sizes):
             raise OutsideRange("a wall's thickness, conductivity and heat capacity are positive")
+        if not 0.0 <= self.contact < np.inf:
+            raise OutsideRange("a wall's contact resistance is not negative")
         if self.temperature is not None:
             TEMPERATURE.require(self.temperature)

@@ -43,6 +43,7 @@ def varied_cells(cells: Cells, variation: Variation) -> Cells:
         link0=cells.link0 * along,
         link1=cells.link1 * along,
         link2=cells.link2 * along,
+        resistance=cells.resistance / variation.size**2,
     )
 
 
