@@ -10,6 +10,7 @@ import numpy as np
 
 from entremetry.errors import OutsideRange
 from entremetry.physics.arrays import Floats
+from entremetry.sources.range import Range
 
 if TYPE_CHECKING:
     from entremetry.physics.conduction.body import Body
@@ -22,6 +23,8 @@ PACKAGE_HEAT = 340e3
 WINDOW = 900.0  # s
 ROUNDS = 12
 CLOSE = 0.02  # K
+LOOK = Range("time to look at a load", 1.0, 14.0 * DAY, "s", "our_own")
+CONTENTS = Range("warmest contents", 200.0, 330.0, "K", "our_own")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,6 +86,8 @@ def power_for(kilograms_per_day: float, idle: float, heat: float = PACKAGE_HEAT)
     """
     if not 0.0 < kilograms_per_day < np.inf:
         raise OutsideRange("a freezing capacity is positive")
+    if not (0.0 <= idle < np.inf and 0.0 < heat < np.inf):
+        raise OutsideRange("a leak takes some power or none, and a test load gives heat")
     return idle + kilograms_per_day * heat / DAY
 
 
@@ -128,8 +133,9 @@ def load(
     power, which is full while the air is above the set point. Pieces and air are solved in turn
     until the air moves less than 0.02 K.
     """
-    if pieces < 1 or not 0.0 < duration < np.inf or not 0.0 < crowding <= 1.0:
-        raise OutsideRange("pieces, duration and crowding are positive, crowding at most 1")
+    if pieces < 1 or not 0.0 < crowding <= 1.0:
+        raise OutsideRange("pieces and crowding are positive, crowding at most 1")
+    LOOK.require(duration)
     count = max(1, int(np.ceil(duration / WINDOW)))
     curve: Floats = np.full(count, freezer.set_point, dtype=np.float64)
     for _ in range(ROUNDS):
@@ -157,6 +163,11 @@ def greatest_load(
     most: int = 64,
 ) -> int:
     """Pieces that the freezer takes before its old contents pass a temperature [K]; maybe 0."""
+
+    LOOK.require(duration)
+    CONTENTS.require(warmest_contents)
+    for material in body.materials:
+        material.require(np.array(list(start.values())))
 
     def harmless(pieces: int) -> bool:
         try:

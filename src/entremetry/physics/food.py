@@ -11,7 +11,7 @@ import numpy as np
 from entremetry.errors import OutsideRange
 from entremetry.physics.arrays import Floats
 from entremetry.physics.component_conductivity import component_conductivity
-from entremetry.physics.component_density import component_density
+from entremetry.physics.component_density import RANGE, component_density
 from entremetry.physics.component_heat_capacity import component_enthalpy
 from entremetry.physics.composition import Composition, density
 from entremetry.physics.effective_conductivity import effective_medium, levy, maxwell_eucken
@@ -62,6 +62,7 @@ class Food:
 
 def ice_fraction(food: Food, temperature: Floats) -> Floats:
     """Mass of ice per mass of food. [kg/kg]"""
+    RANGE.require(temperature)
     t = np.asarray(temperature, dtype=float)
     if food.liquidus is None:
         return np.zeros_like(t)

@@ -8,6 +8,8 @@ from enum import StrEnum
 
 from entremetry.sources.range import Range
 
+MASS = Range("mass", 0.0, 1e6, "kg", "our_own")
+
 BLOOM = Range("Bloom of a gelatine", 50.0, 350.0, "g", "ward_courts_1977")
 CONCENTRATION = Range("gelatine in the water", 0.0, 0.10, "kg/kg", "our_own")
 TEST_CONCENTRATION = 0.0667  # kg/kg, 7.5 g and 105 g of water: ward_courts_1977
@@ -62,7 +64,7 @@ def equivalent_mass(
     Raises
     ------
     OutsideRange
-        If a Bloom leaves 50 to 350.
+        If a Bloom leaves 50 to 350, or the mass is negative or no number.
 
     Notes
     -----
@@ -82,6 +84,7 @@ def equivalent_mass(
     >>> round(equivalent_mass(0.010, 200.0, 160.0, BloomRule.SQUARE_ROOT) * 1e3, 2)
     11.18
     """
+    MASS.require(mass)
     BLOOM.require(bloom)
     BLOOM.require(wanted)
     ratio = bloom / wanted

@@ -12,6 +12,7 @@ from entremetry.sources.range import Range
 
 GRAVITY = 9.80665  # m/s2
 VISCOSITY = Range("viscosity", 1e-4, 1e5, "Pa s", "our_own")
+GREATEST = 1e9  # of thickness, radius, density and yield stress, in SI units
 ANGLE = Range("angle from the pole", 0.0, np.pi / 2 + 1e-9, "rad", "lee_2016")
 
 
@@ -175,5 +176,5 @@ def held_thickness(yield_stress: float, density: float, angle: float = np.pi / 2
 
 
 def _require_sizes(first: float, density: float, radius: float) -> None:
-    if not all(0.0 < size < np.inf for size in (first, density, radius)):
-        raise OutsideRange("thickness, density and radius of a film are positive")
+    if not all(0.0 < size < GREATEST for size in (first, density, radius)):
+        raise OutsideRange("thickness, density and radius of a film are positive and no giants")

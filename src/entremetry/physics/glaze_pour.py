@@ -11,7 +11,9 @@ from entremetry.errors import OutsideRange
 from entremetry.physics.arrays import Floats
 from entremetry.physics.glaze_film import Fluidity, film_thickness, film_volume
 from entremetry.physics.material import Material
+from entremetry.sources.range import Range
 
+RADIUS = Range("radius of a dome", 1e-3, 10.0, "m", "our_own")
 DEPTH = 12e-3  # of the piece that takes part in the first minutes [m]
 CELL = 0.2e-3
 FIRST_THICKNESS = 2.5e-3  # where the search for the film's own thickness begins
@@ -35,6 +37,10 @@ class Dome:
     material: Material
     temperature: float
     radius: float
+
+    def __post_init__(self) -> None:
+        self.material.require(self.temperature)
+        RADIUS.require(self.radius)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

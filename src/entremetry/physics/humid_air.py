@@ -14,6 +14,9 @@ AIR_HEAT = 1007.0  # J/(kg K), incropera_2007, table A.4
 LEWIS_NUMBER = 0.865  # of vapour in air: thermal over mass diffusivity
 OVER_WATER = Range("temperature", 228.15, 373.15, "K", "wmo_8")
 OVER_ICE = Range("temperature", 208.15, 273.16, "K", "wmo_8")
+PARTIAL = Range("partial pressure", 0.0, 2e5, "Pa", "wmo_8")
+ACTIVITY = Range("water activity", 0.0, 1.0, "-", "krischer_1978")
+COEFFICIENT = Range("coefficient", 0.0, 1e6, "W/(m2 K)", "our_own")
 AIR = Range("air temperature", 200.0, 400.0, "K", "lemmon_jacobsen_2004")
 
 # lemmon_jacobsen_2004, dry air at one atmosphere
@@ -101,6 +104,8 @@ def dew_point(temperature: float, humidity: float) -> float:
 
 def vapour_density(pressure: Numbers, temperature: Numbers) -> Floats:
     """Mass of vapour per volume of air at a partial pressure [Pa] and temperature [K]. [kg/m3]"""
+    PARTIAL.require(pressure)
+    AIR.require(temperature)
     return np.asarray(pressure) / (GAS_CONSTANT_VAPOUR * np.asarray(temperature))
 
 
@@ -111,6 +116,7 @@ def heat_of_evaporation(temperature: Numbers) -> Floats:
     -----
     2.501e6 - 2361 t, t in degrees Celsius, as in common meteorological use (from memory).
     """
+    OVER_WATER.require(temperature)
     return 2.501e6 - 2361.0 * (np.asarray(temperature, dtype=float) - 273.15)
 
 
@@ -175,6 +181,7 @@ def vapour_transfer(coefficient: float) -> float:
     ----------
     incropera_2007, section 6.7.2; Lewis number 0.865.
     """
+    COEFFICIENT.require(coefficient)
     bulk = AIR_HEAT * PRESSURE / AIR_CONSTANT
     analogy: float = LEWIS_NUMBER ** (2.0 / 3.0)
     return coefficient / (bulk * GAS_CONSTANT_VAPOUR * analogy)
@@ -199,6 +206,7 @@ def pore_conductivity(temperature: Numbers, water_activity: float) -> Floats:
     ----------
     krischer_1978.
     """
+    ACTIVITY.require(water_activity)
     t = np.asarray(temperature, dtype=float)
     s = np.clip(t, 228.15, 363.15)
     pressure = saturation_pressure(s)

@@ -123,7 +123,7 @@ def material(
     OutsideRange
         If a law gives something that is not finite, does not rise, or is not positive.
     """
-    if not lowest < highest:
+    if not -np.inf < lowest < highest < np.inf:
         raise OutsideRange(f"{name}: {lowest} K is not below {highest} K")
     inside = freezing_point is not None and lowest < freezing_point < highest
     kink = freezing_point if inside and freezing_point is not None else lowest

@@ -9,6 +9,7 @@ from entremetry.sources.range import Range
 
 HEAT_OF_BOILING = 2.257e6
 """Water at 100 °C [J/kg]; incropera_2007, table A.6."""
+MASS = Range("mass", 0.0, 1e6, "kg", "our_own")
 FRACTION = Range("solids", 0.0, 0.95, "kg/kg", "our_own")
 
 
@@ -33,6 +34,7 @@ def mass_at_solids(mass: float, solids: float, wanted: float) -> float:
     FRACTION.require(wanted)
     if not 0.0 < solids <= wanted:
         raise OutsideRange(f"boiling does not take solids from {solids} to {wanted}")
+    MASS.require(mass)
     return mass * solids / wanted
 
 
@@ -81,7 +83,9 @@ def reduce(
     """
     if not 0.0 < end_mass <= mass < float("inf"):
         raise OutsideRange(f"boiling does not take {mass} kg to {end_mass} kg")
-    if not (power > losses >= 0.0):
+    if not 0.0 < heat_capacity < float("inf"):
+        raise OutsideRange(f"a heat capacity of {heat_capacity} J/(kg K) is not positive")
+    if not (float("inf") > power > losses >= 0.0):
         raise OutsideRange(f"never: {power} W do not exceed the losses of {losses} W")
     if not 200.0 < start <= boiling_point < 500.0:
         raise OutsideRange("a liquid starts below its boiling point")

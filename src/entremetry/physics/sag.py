@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from entremetry.errors import OutsideRange
 
 GRAVITY = 9.81  # m/s2
@@ -45,7 +47,7 @@ def sag(height: float, density: float, modulus: float) -> float:
     >>> round(sag(0.05, 1000.0, 1e6), 6)
     8.2e-05
     """
-    if not (height > 0.0 and density > 0.0 and modulus > 0.0):
+    if not all(0.0 < size < math.inf for size in (height, density, modulus)):
         raise OutsideRange("height, density and modulus of a gel are positive")
     step = height / SLICES
     carried = (density * GRAVITY * step * (n + 0.5) / modulus for n in range(SLICES))

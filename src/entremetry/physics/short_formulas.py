@@ -7,6 +7,8 @@ import numpy as np
 from entremetry.sources.range import Range
 
 BELOW_ZERO = Range("temperature", 228.15, 273.14, "K", "ashrae_refrigeration")
+FOOD = Range("temperature", 228.15, 423.15, "K", "ashrae_refrigeration")
+FRACTION = Range("mass fraction", 0.0, 1.0, "kg/kg", "ashrae_refrigeration")
 LATENT_HEAT = 333.6  # kJ/kg
 
 
@@ -29,7 +31,9 @@ def tchigeov_ice(water: float, freezing_point: float, temperature: float) -> flo
     ----------
     tchigeov_1979; ashrae_refrigeration, chapter 19, equation 5.
     """
-    BELOW_ZERO.require(min(temperature, freezing_point))
+    FRACTION.require(water)
+    BELOW_ZERO.require(freezing_point)
+    FOOD.require(temperature)
     if temperature >= freezing_point:
         return 0.0
     logarithm = float(np.log(freezing_point - temperature + 1.0))
@@ -55,12 +59,15 @@ def chen_enthalpy(water: float, protein: float, freezing_point: float, temperatu
     ----------
     chen_1985; ashrae_refrigeration, chapter 19, equations 15 and 17.
     """
+    FRACTION.require(water)
+    FRACTION.require(protein)
+    BELOW_ZERO.require(freezing_point)
+    FOOD.require(temperature)
     t, t_f = temperature - 273.15, freezing_point - 273.15
     if t > t_f:
         solids = 1.0 - water
         unfrozen = 4.19 - 2.30 * solids - 0.628 * solids**3
         return _frozen(water, protein, t_f, t_f) * 1e3 + (t - t_f) * unfrozen * 1e3
-    BELOW_ZERO.require(temperature)
     return _frozen(water, protein, t_f, t) * 1e3
 
 

@@ -29,6 +29,7 @@ ICE_SIDE = 80.0  # W/(m2 K) from a thick liquid stirred now and then into ice wa
 ICE = 273.15
 HOTTEST = 373.15  # K: what is hotter boils, and is there in moments
 COLDEST_LIQUID = 255.15  # K
+COLDEST_AIR = 255.15  # K, 2 K above what is known of vapour over water
 LID, SURFACE = 0.3, 0.95  # emissivity of a shiny lid and of food, incropera_2007
 SOURCES = ("incropera_2007", "choi_okos_1986", "our_own")
 UNCERTAIN = (
@@ -112,6 +113,11 @@ def _scene(
             "a temperature to cool to that lies below what the bowl has",
         )
     there = place(step.where, None, kitchen)
+    if there.temperature < COLDEST_AIR:
+        raise QuantityError(
+            f"a bowl in the {there.name} at {format_celsius(there.temperature)}",
+            f"air of {format_celsius(COLDEST_AIR)} or warmer: colder, its edge freezes",
+        )
     begin = min(start, HOTTEST)
     mix = mix_of(reckoning, component, bowl_content(component, timed.number - 1).all)
     volume = mix.mass / liquid_density(mix)

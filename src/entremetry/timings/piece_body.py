@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from entremetry.dessert.placed import Filled, Placed
+from entremetry.errors import QuantityError
 from entremetry.physics.conduction.body import Body
 from entremetry.physics.conduction.outline import Outline
 from entremetry.physics.conduction.section_body import plane_body, round_body
@@ -19,6 +20,7 @@ from entremetry.timings.piece_regions import contacts, main_part, regions
 CLOSED_END, WALL, OPENING, AXIS = "closed end", "wall", "opening", "axis"
 FINEST = 1e-3  # m
 MOST_CELLS = 1600
+GRAIN = 0.25e-3  # m across and high; in less, sweeps along each axis in turn lose their pace
 INSIDE = 2e-3  # m: how far the edge is watched from the wall
 
 
@@ -48,6 +50,11 @@ def piece_body(
     Round moulds are turned around their axis; logs, bars and frames are cut across, their ends
     left out; every other shape becomes the round body of the same height and the same area at
     each level, with the true area of its wall.
+
+    Raises
+    ------
+    QuantityError
+        If the piece is no larger than a grain.
     """
     main, lie = main_part(placed), lie_of(placed.cavity)
     whole = _whole(placed, lie)
@@ -83,6 +90,11 @@ def alone(solid: Solid, component: str, name: str) -> Placed:
 def _spacing(whole: Outline, most_cells: int) -> float:
     """A millimetre, or as much more as keeps the cells few. [m]"""
     across, height = np.ptp(whole.points, axis=0)
+    if max(across, height) < GRAIN:
+        raise QuantityError(
+            f"a piece of {1e3 * max(across, height):.2g} mm",
+            f"a piece of {1e3 * GRAIN:g} mm or more: a grain is as warm as its mould at once",
+        )
     return max(FINEST, float(np.sqrt(across * height / most_cells)))
 
 

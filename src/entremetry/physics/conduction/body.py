@@ -78,6 +78,8 @@ class Body:
 
     def spread(self, face: str, thickness: float) -> float:
         """Outer area of a layer of this thickness on a face, over the area of the face."""
+        if not 0.0 <= thickness < 1e3:
+            raise OutsideRange(f"a layer of {thickness} m on a face is none")
         first, second = self.bends[face]
         return max(1.0 + first * thickness + second * thickness**2, 0.1)
 

@@ -101,7 +101,7 @@ def _painted(
         volumes[0] = volumes[0] - own
         meant = float(np.prod(np.subtract(block.high, block.low)))
         over = meant - own.sum() - np.minimum(volumes[0], 0.0).sum()
-        if not meant > 0.0 or over > 1e-6 * meant:
+        if not (np.isfinite(meant) and meant > 0.0) or over > 1e-6 * meant:
             raise FitError(
                 f"block {block.name} from {block.low} to {block.high} m does not lie inside the "
                 f"body of {size} m, or overlaps another block",

@@ -11,6 +11,8 @@ from entremetry.errors import OutsideRange
 from entremetry.physics.arrays import Floats
 from entremetry.physics.material import Material
 
+GREATEST = 1e3  # m
+
 
 @dataclass(frozen=True, slots=True)
 class Outline:
@@ -26,8 +28,8 @@ class Outline:
     def __post_init__(self) -> None:
         if self.points.ndim != 2 or self.points.shape[1] != 2 or len(self.points) < 3:
             raise OutsideRange("an outline needs three points (across, level) or more")
-        if not np.isfinite(self.points).all() or len(self.faces) != len(self.points):
-            raise OutsideRange("an outline needs finite points and one face name per edge")
+        if not np.all(np.abs(self.points) < GREATEST) or len(self.faces) != len(self.points):
+            raise OutsideRange("an outline needs points within 1 km and one face name per edge")
         if abs(_signed_area(self.points)) < 1e-12:
             raise OutsideRange("an outline encloses an area")
 
@@ -89,6 +91,8 @@ def arc(
 
     With 240 pieces to the quarter the chords enclose 7 millionths less than the circle.
     """
+    if not (np.isfinite([*centre, begin, end]).all() and 0.0 < radius < GREATEST and pieces > 0):
+        raise OutsideRange(f"an arc of radius {radius} m from {begin} to {end} is none")
     angles = np.linspace(begin, end, pieces + 1)
     across, level = np.cos(angles), np.sin(angles)
     across[np.abs(across) < 1e-12] = 0.0

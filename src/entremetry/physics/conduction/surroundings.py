@@ -13,6 +13,7 @@ from entremetry.physics.humid_air import saturation_pressure, vapour_transfer
 from entremetry.sources.range import Range
 
 TEMPERATURE = Range("surroundings", 203.15, 473.15, "K", "our_own")
+THICKEST = 10.0  # m
 COEFFICIENT = Range("coefficient", 0.0, 1e6, "W/(m2 K)", "our_own")
 
 
@@ -117,6 +118,8 @@ class Wall:
         sizes = (self.thickness, self.conductivity, self.heat_capacity)
         if not all(0.0 < size < np.inf for size in sizes):
             raise OutsideRange("a wall's thickness, conductivity and heat capacity are positive")
+        if self.thickness > THICKEST:
+            raise OutsideRange(f"a wall {self.thickness} m thick is no layer on a face")
         if not 0.0 <= self.contact < np.inf:
             raise OutsideRange("a wall's contact resistance is not negative")
         if self.temperature is not None:
