@@ -13,7 +13,7 @@ from entremetry.timings.crossing import crossing
 from entremetry.timings.piece_body import piece_body
 from entremetry.timings.piece_regions import main_part
 from entremetry.timings.piece_run import Band, band, field, run_piece
-from entremetry.timings.second_opinion import second_opinion
+from entremetry.timings.second_opinion import SOURCE_OF, second_opinion
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
 from entremetry.timings.timed_step import FREEZE, TimedStep
@@ -32,6 +32,7 @@ def piece_answer(
     coarse = piece_body(setting.placed, setting.materials, most_cells=FEW_CELLS)
     interval = band(coarse, setting.start, setting.stage, history)
     until = setting.stage.until
+    opinions = tuple(second_opinion(setting)) if interval.best else ()
     upside_down = reckoning.dessert.mould.fills_upside_down and timed.component is None
     return StepTemperatures(
         step=timed.id,
@@ -45,14 +46,14 @@ def piece_answer(
         reason=_reason(setting, history),
         mostly=interval.mostly,
         because=_because(setting, interval),
-        sources=SOURCES,
+        sources=(*SOURCES, *(SOURCE_OF[fact.name] for fact in opinions)),
         assumptions=(*setting.assumptions, *(THERE if interval.best == 0.0 else ())),
         curves=tuple(_curves(reckoning, timed, history)),
         marks=tuple(_marks(reckoning, timed, history)),
         field=field(setting.piece, history, served_upside_down=upside_down) if pictures else None,
         balance_error=history.balance_error,
         written_time=timed.step.time,
-        facts=tuple(second_opinion(setting)) if interval.best else (),
+        facts=opinions,
     )
 
 

@@ -61,7 +61,7 @@ def second_opinion(setting: Setting) -> Iterator[Fact]:
             time = way(_simple(setting, until))
         except OutsideRange:  # not a case for this formula
             continue
-        yield Fact(name=f"time by {name}", value=time / 3600.0, unit="h", because=WORDS)
+        yield Fact(name=name, value=time / 3600.0, unit="h", because=WORDS)
 
 
 def _pham(piece: _Simple) -> float:
@@ -103,10 +103,15 @@ def _cleland_thawing(piece: _Simple) -> float:
 
 
 FREEZING: dict[str, Callable[[_Simple], float]] = {
-    "Pham's formula": _pham,
-    "Cleland and Earle's formula": _cleland_earle,
+    "time by Pham's formula": _pham,
+    "time by Cleland and Earle's formula": _cleland_earle,
 }
-THAWING: dict[str, Callable[[_Simple], float]] = {"Cleland's formula": _cleland_thawing}
+THAWING: dict[str, Callable[[_Simple], float]] = {"time by Cleland's formula": _cleland_thawing}
+SOURCE_OF = {
+    "time by Pham's formula": "pham_1986",
+    "time by Cleland and Earle's formula": "cleland_earle_1984",
+    "time by Cleland's formula": "cleland_1986",
+}
 
 
 def _simple(setting: Setting, until: Target) -> _Simple:

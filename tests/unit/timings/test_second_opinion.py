@@ -31,6 +31,7 @@ def test_a_small_heart_of_fruit_has_phams_time_beside_its_own() -> None:
     assert found["time by Pham's formula"] == pytest.approx(answer.time / 3600.0, rel=0.25)
     words = next(f.because for f in answer.facts if f.name in found)
     assert "one body" in words
+    assert answer.sources[-1] == "pham_1986"
     assert any(f.name == "pieces at once that do no harm" for f in answer.facts)
 
 
