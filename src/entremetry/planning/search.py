@@ -71,6 +71,7 @@ class Search:
         solver.parameters.max_time_in_seconds = max(0.01, seconds)
         solver.parameters.num_workers = self.limits.workers
         solver.parameters.random_seed = self.limits.seed
+        solver.parameters.catch_sigint_signal = False  # Ctrl-C is the caller's: see `cancelled`
         solver.parameters.relative_gap_limit = gap
         if quick:
             solver.parameters.linearization_level = 0
