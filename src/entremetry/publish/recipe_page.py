@@ -51,8 +51,8 @@ def recipe_page(
         author=author or sheet.author,
         date_published=date_published,
         allergens=allergens,
-        accent=accent(sheet),
-        style=Markup(stylesheet()),
+        accent=accent(sheet.name),
+        style=Markup(stylesheet("recipe_page.css")),
         structured=Markup(script_text(structured)),
         drawing=Markup(drawing),
         stretches=stretches(sheet)[len([c for c in sheet.components if c.method]) :],
@@ -61,9 +61,9 @@ def recipe_page(
     )
 
 
-def accent(sheet: BatchSheet) -> dict[str, str]:
-    """Colour of headings on light and on dark paper: the dessert's own."""
-    own = flavour(sheet.name) or KIND_COLOURS["glaze"]
+def accent(name: str) -> dict[str, str]:
+    """Colour of headings on light and on dark paper: that of the flavour in a name."""
+    own = flavour(name) or KIND_COLOURS["glaze"]
     return {
         "light": hex_colour(legible(own, LIGHT_GROUND)),
         "dark": hex_colour(legible(own, DARK_GROUND)),
@@ -71,9 +71,9 @@ def accent(sheet: BatchSheet) -> dict[str, str]:
 
 
 @cache
-def stylesheet() -> str:
-    """The page's own style sheet."""
-    place = files("entremetry.publish") / "templates" / "recipe_page.css"
+def stylesheet(name: str) -> str:
+    """A style sheet that stands inside a page."""
+    place = files("entremetry.publish") / "templates" / name
     return place.read_text(encoding="utf-8")
 
 

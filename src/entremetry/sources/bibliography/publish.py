@@ -20,6 +20,13 @@ ENTRIES: tuple[Source, ...] = (
         ),
     ),
     Source(
+        key="rfc_5545",
+        text=(
+            "Desruisseaux, B. (ed.) (2009). Internet Calendaring and Scheduling Core Object "
+            "Specification (iCalendar), RFC 5545."
+        ),
+    ),
+    Source(
         key="wcag_22",
         text=(
             "W3C (2023). Web Content Accessibility Guidelines (WCAG) 2.2, definitions of "

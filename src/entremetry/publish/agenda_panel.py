@@ -1,0 +1,267 @@
+"""One day of a plan on a drawing: its lanes, its words and where each moment stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
+from entremetry.publish.agenda_axis import Axis, axis
+from entremetry.publish.agenda_days import Wait, Work, next_to, order, waits, works
+from entremetry.publish.agenda_wording import counted, goes_on, lasting, minutes_between, verb
+from entremetry.publish.agenda_wording import what as what_of
+from entremetry.publish.temperature_marks import fold
+
+CLOCK = 40.0  # width of the column of hours
+HEAD = 40.0  # height of the name of a day
+SESSION_HEAD = 40.0
+SESSION_FOOT = 8.0
+LINE = 14.0
+ROW_FOOT = 6.0
+WIDEST_LANE, NARROWEST_LANE = 24.0, 7.0
+LETTER = 6.4
+NIGHT = (time(22), time(6))
+DONE = "✓ "
+
+Lane = tuple[str, str]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """Words at a moment: what is done, to what, and what follows; `down` where rows share one."""
+
+    at: datetime
+    strong: str
+    names: tuple[str, ...]
+    details: tuple[str, ...]
+    lanes: tuple[Lane, ...]
+    down: float = 0.0
+
+    @property
+    def height(self) -> float:
+        """Room that its lines take."""
+        return LINE * (len(self.names) + len(self.details)) + ROW_FOOT
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Panel:
+    """Everything of one day in its place; lanes hold their middles across."""
+
+    day: date
+    left: float
+    width: float
+    words_at: float
+    lanes: Mapping[Lane, float]
+    lane_width: float
+    axis: Axis
+    start: datetime
+    end: datetime
+    rows: tuple[Row, ...]
+    works: tuple[Work, ...]
+    waits: tuple[Wait, ...]
+    sessions: tuple[AgendaSession, ...]
+    served: tuple[Served, ...]
+    nights: tuple[tuple[datetime, datetime], ...]
+
+    @property
+    def bottom(self) -> float:
+        """Height of its foot."""
+        return self.axis.bottom
+
+
+def days(agenda: Agenda) -> tuple[date, ...]:
+    """Each day from the first step to the last service."""
+    starts = [task.start for task in agenda.tasks]
+    ends = [*(task.end for task in agenda.tasks), *(each.at for each in agenda.served)]
+    if not starts:
+        return ()
+    first, last = min(starts, key=datetime.timestamp).date(), max(ends, key=datetime.timestamp)
+    count = (last.date() - first).days + 1
+    return tuple(first + timedelta(days=k) for k in range(count))
+
+
+def panel(agenda: Agenda, day: date, *, left: float, top: float, width: float) -> Panel:
+    """One day between two edges of a drawing, its name at the top."""
+    start, end = bounds(agenda, day)
+    todays = tuple(each for each in works(agenda) if start <= each.start < end)
+    waiting = tuple(each for each in waits(agenda) if each.start < end and each.end > start)
+    lanes, lane_width = laid_out(agenda, start, end, left, width)
+    words_at = left + CLOCK + lane_width * len(lanes) + 10.0
+    sessions = tuple(each for each in agenda.sessions if start <= each.start < end)
+    served = tuple(each for each in agenda.served if start <= each.at <= end)
+    column = left + width - words_at - 6.0
+    rows = stacked(list(all_rows(agenda, todays, waiting, served, (start, end), column)))
+    nights = dark(day, start, end, ZoneInfo(agenda.zone))
+    return Panel(
+        day=day,
+        left=left,
+        width=width,
+        words_at=words_at,
+        lanes=lanes,
+        lane_width=lane_width,
+        axis=axis_of(rows, sessions, nights, (start, end), top + HEAD),
+        start=start,
+        end=end,
+        rows=rows,
+        works=todays,
+        waits=waiting,
+        sessions=sessions,
+        served=served,
+        nights=nights,
+    )
+
+
+def bounds(agenda: Agenda, day: date) -> tuple[datetime, datetime]:
+    """From when to when a day is drawn: midnights, but for the first start and the last end."""
+    zone = ZoneInfo(agenda.zone)
+    midnight = datetime.combine(day, time(), zone)
+    next_ = datetime.combine(day + timedelta(days=1), time(), zone)
+    every = days(agenda)
+    if day == every[0]:
+        midnight = min((task.start for task in agenda.tasks), key=datetime.timestamp)
+    if day == every[-1]:
+        ends = [*(task.end for task in agenda.tasks), *(each.at for each in agenda.served)]
+        next_ = max(ends, key=datetime.timestamp)
+    return midnight, next_
+
+
+def laid_out(
+    agenda: Agenda, start: datetime, end: datetime, left: float, width: float
+) -> tuple[dict[Lane, float], float]:
+    """Middle of the lane of each component at work that day, by dessert, and how wide one is."""
+    there = [task for task in agenda.tasks if task.start < end and task.end > start]
+    desserts = list(dict.fromkeys(task.dessert for task in agenda.tasks))
+    there.sort(key=lambda task: (desserts.index(task.dessert), task.start.timestamp()))
+    lanes = list(dict.fromkeys(lane_of(task) for task in there))
+    wide = min(max(0.32 * (width - CLOCK) / max(len(lanes), 1), NARROWEST_LANE), WIDEST_LANE)
+    return {lane: left + CLOCK + wide * (k + 0.5) for k, lane in enumerate(lanes)}, wide
+
+
+def lane_of(task: AgendaTask) -> Lane:
+    """The lane of a task: what lies in one bowl, one oven or one freezer shares it."""
+    return task.dessert, task.component
+
+
+def all_rows(
+    agenda: Agenda,
+    todays: Sequence[Work],
+    waiting: Sequence[Wait],
+    served: Sequence[Served],
+    bounds_: tuple[datetime, datetime],
+    column: float,
+) -> Iterator[Row]:
+    """Words of each go, of each wait that begins or ends away from the bench, of each service."""
+    for work in todays:
+        yield row_of(work, waiting, column)
+    for wait in waiting:
+        if bounds_[0] <= wait.start and not wait.task.hands:
+            yield made(
+                wait.start, verb(wait.task), [wait.task], goes_on(wait.start, wait.end), column
+            )
+        if wait.end < bounds_[1] and not held(wait.end, agenda.sessions) and wait.then is None:
+            yield made(wait.end, "Ready", [wait.task], "", column)
+    for each in served:
+        text = f"{each.name}, {counted(each.pieces, 'piece')}"
+        yield Row(
+            at=each.at,
+            strong="Served",
+            names=tuple(folded("Served", text, column)),
+            details=(),
+            lanes=(),
+        )
+
+
+def row_of(work: Work, waiting: Sequence[Wait], column: float) -> Row:
+    """Words of one go: the step, what it is done to, how long, and the wait that follows."""
+    strong = f"Back to {verb(work.task).lower()}" if work.again else verb(work.task)
+    mark = DONE if all(task.state is State.DONE for task in work.tasks) else ""
+    following = next_to(work, waiting)
+    told = [lasting(work.minutes), *(f"then {goes_on(w.start, w.end)}" for w in following)]
+    if work.task.state is State.UNDER_WAY:
+        told.insert(0, "under way")
+    if work.task.moved and not work.again:
+        told.append(moved(work.task.moved))
+    return made(work.start, mark + strong, work.tasks, ", ".join(told), column)
+
+
+def moved(minutes: int) -> str:
+    """By how much a step stands elsewhere than it did."""
+    return f"{lasting(abs(minutes))} {'later' if minutes > 0 else 'earlier'} than before"
+
+
+def made(
+    at: datetime, strong: str, tasks: Sequence[AgendaTask], details: str, column: float
+) -> Row:
+    """A row folded to a width."""
+    name = " + ".join(dict.fromkeys(what_of(task) for task in tasks))
+    return Row(
+        at=at,
+        strong=strong,
+        names=tuple(folded(strong, name, column)),
+        details=tuple(fold(details, column, 0.9 * LETTER)) if details else (),
+        lanes=tuple(dict.fromkeys(map(lane_of, tasks))),
+    )
+
+
+def folded(strong: str, name: str, column: float) -> list[str]:
+    """Lines of a name of which the first stands behind a strong word."""
+    lines = fold(f"{'x' * len(strong)} {name}", column, LETTER)
+    rest = lines[0][len(strong) :].strip()
+    return [rest, *lines[1:]]
+
+
+def held(moment: datetime, sessions: Sequence[AgendaSession]) -> bool:
+    """Whether somebody is at the bench at a moment."""
+    return any(order(each)[0] <= moment.timestamp() <= order(each)[1] for each in sessions)
+
+
+def stacked(rows: Sequence[Row]) -> tuple[Row, ...]:
+    """Rows in order of time, those of one moment one under the other."""
+    placed: list[Row] = []
+    for row in sorted(rows, key=lambda each: each.at.timestamp()):
+        shared = [each for each in placed if each.at.timestamp() == row.at.timestamp()]
+        placed.append(replace(row, down=sum(each.height for each in shared)))
+    return tuple(placed)
+
+
+def axis_of(
+    rows: Sequence[Row],
+    sessions: Sequence[AgendaSession],
+    nights: Sequence[tuple[datetime, datetime]],
+    bounds_: tuple[datetime, datetime],
+    top: float,
+) -> Axis:
+    """Axis with room for the words of every row and the head of every session."""
+    below: dict[float, float] = {}
+    above: dict[float, float] = {}
+    for row in rows:
+        time_ = row.at.timestamp()
+        below[time_] = below.get(time_, 0.0) + row.height
+    for session in sessions:
+        start, end = order(session)
+        above[start] = above.get(start, 0.0) + SESSION_HEAD
+        below[end] = below.get(end, 0.0) + SESSION_FOOT
+    knots = [*bounds_, *(row.at for row in rows), *(m for night in nights for m in night)]
+    knots += [moment for session in sessions for moment in (session.start, session.end)]
+    low, high = (moment.timestamp() for moment in bounds_)
+    return axis(
+        [knot for knot in knots if low <= knot.timestamp() <= high],
+        top=top,
+        below=below,
+        above=above,
+        busy=map(order, sessions),
+    )
+
+
+def dark(
+    day: date, start: datetime, end: datetime, zone: ZoneInfo
+) -> tuple[tuple[datetime, datetime], ...]:
+    """The parts of a day that are night."""
+    evening, morning = NIGHT
+    parts = (
+        (start, min(datetime.combine(day, morning, zone), end)),
+        (max(datetime.combine(day, evening, zone), start), end),
+    )
+    return tuple((a, b) for a, b in parts if minutes_between(a, b) > 0)
