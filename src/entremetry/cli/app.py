@@ -13,6 +13,7 @@ from entremetry import __version__
 from entremetry.cli.changing import adapt, rebalance
 from entremetry.cli.check_commands import check, diagnose
 from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
+from entremetry.cli.plan_commands import plan, replan
 from entremetry.errors import EntremetryError
 
 app = typer.Typer(
@@ -191,6 +192,8 @@ def temperatures(
     typer.echo(as_json(result) if json else as_text(result))
 
 
+app.command()(plan)
+app.command()(replan)
 app.command()(rebalance)
 app.command()(adapt)
 

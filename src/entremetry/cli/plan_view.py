@@ -1,0 +1,234 @@
+"""A plan as JSON and as text for a terminal: by day and session, by the clock."""
+
+from __future__ import annotations
+
+import json
+import textwrap
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Hands, Served, State, WayOut
+from entremetry.publish.agenda_days import (
+    Wait,
+    Work,
+    meanwhile,
+    next_to,
+    order,
+    outside,
+    waits,
+    within,
+    works,
+)
+from entremetry.publish.agenda_wording import (
+    clock,
+    day,
+    effort,
+    goes_on,
+    lasting,
+    minutes_between,
+    served,
+    span,
+    title,
+)
+from entremetry.publish.typography import MINUS, NO_BREAK
+
+USUAL_WIDTH = 88
+HOURS, MINUTES = 7, 10
+MARKS = {State.TO_COME: "", State.UNDER_WAY: " (under way)", State.DONE: " (done)"}
+
+
+def as_json(agenda: Agenda) -> str:
+    """One JSON object; times as ISO 8601 with their offset, durations in min."""
+    return json.dumps(agenda_object(agenda), ensure_ascii=False, indent=2, allow_nan=False)
+
+
+def agenda_object(agenda: Agenda) -> dict[str, Any]:
+    """A plan, or why there is none, as scripts read it."""
+    return {
+        "feasible": agenda.feasible,
+        "proved_optimal": agenda.proved_optimal,
+        "undecided": agenda.undecided,
+        "cancelled": agenda.cancelled,
+        "zone": agenda.zone,
+        "begins": agenda.begins.isoformat(),
+        "served": [_served(each) for each in agenda.served],
+        "tasks": [task_object(task) for task in agenda.tasks],
+        "sessions": [_session(session) for session in agenda.sessions],
+        "goals": [
+            {"name": goal.name, "text": goal.text, "proved": goal.proved} for goal in agenda.goals
+        ],
+        "changes": list(agenda.changes),
+        "conflicts": [list(conflict) for conflict in agenda.conflicts],
+        "ways_out": [_way_out(way) for way in agenda.ways_out],
+        "assumptions": list(agenda.assumptions),
+        "cautions": list(agenda.cautions),
+    }
+
+
+def task_object(task: AgendaTask) -> dict[str, Any]:
+    """One task; `hands_on` and `hands_on_min` are the same number of minutes."""
+    return {
+        "id": task.id,
+        "dessert": task.dessert,
+        "dessert_name": task.dessert_name,
+        "component": task.component,
+        "component_name": task.component_name,
+        "kind": task.kind,
+        "text": task.text,
+        "start": task.start.isoformat(),
+        "end": task.end.isoformat(),
+        "hands_on": task.hands_on,
+        "hands_on_min": task.hands_on,
+        "waiting_min": task.waiting,
+        "hands": [_hands(each) for each in task.hands],
+        "uses": list(task.uses),
+        "amounts": list(task.amounts),
+        "because": task.because,
+        "round": task.round,
+        "rounds": task.rounds,
+        "together": list(task.together),
+        "state": task.state.value,
+        "moved_min": task.moved,
+    }
+
+
+def _hands(hands: Hands) -> dict[str, Any]:
+    return {
+        "person": hands.person,
+        "start": hands.start.isoformat(),
+        "end": hands.end.isoformat(),
+    }
+
+
+def _session(session: AgendaSession) -> dict[str, Any]:
+    return {
+        "id": session.id,
+        "person": session.person,
+        "start": session.start.isoformat(),
+        "end": session.end.isoformat(),
+        "tasks": list(session.tasks),
+        "hands_on_min": session.hands_on,
+        "idle_min": session.idle,
+    }
+
+
+def _served(each: Served) -> dict[str, Any]:
+    return {
+        "dessert": each.dessert,
+        "name": each.name,
+        "pieces": each.pieces,
+        "at": each.at.isoformat(),
+    }
+
+
+def _way_out(way: WayOut) -> dict[str, Any]:
+    return {
+        "changes": list(way.changes),
+        "served": [_served(each) for each in way.served],
+        "tasks": [task_object(task) for task in way.tasks],
+        "sessions": [_session(session) for session in way.sessions],
+    }
+
+
+def as_text(agenda: Agenda, *, width: int = USUAL_WIDTH) -> str:
+    """The plan for a terminal of this width, with the signs of a keyboard."""
+    text = "\n".join(_lines(agenda, width))
+    return text.replace(NO_BREAK, " ").replace(MINUS, "-")
+
+
+def refusal_text(agenda: Agenda) -> str:
+    """Why there is no plan, and what would help."""
+    return "\n".join(_refusal(agenda)).replace(NO_BREAK, " ")
+
+
+def _lines(agenda: Agenda, width: int) -> Iterator[str]:
+    for each in agenda.served:
+        yield f"Served: {served(each)}"
+    yield from _listed("What had to give", agenda.changes)
+    every_work, every_wait = works(agenda), waits(agenda)
+    blocks = [(order(s), _session_lines(s, every_work, every_wait, width)) for s in agenda.sessions]
+    blocks += [(order(w), _moment_lines(w, every_wait, width)) for w in outside(agenda)]
+    for _, block in sorted(blocks, key=lambda each: each[0]):
+        yield ""
+        yield from block
+    yield from _listed("How good this plan is", [goal.text for goal in agenda.goals])
+    yield from _listed("Take care", agenda.cautions)
+    yield from _listed("Taken for granted", agenda.assumptions)
+
+
+def _session_lines(
+    session: AgendaSession, every_work: Sequence[Work], every_wait: Sequence[Wait], width: int
+) -> list[str]:
+    lines = [f"{day(session.start)}, {span(session)} ({effort(session)})"]
+    running = [w for w in meanwhile(session, every_wait) if order(w) < order(session)]
+    for wait in running:
+        told = f"~ {title(wait.task)}: {goes_on(wait.start, wait.end)}"
+        lines += _folded(told, HOURS + MINUTES, width)
+    for work in within(session, every_work):
+        lines += _work_lines(work, every_wait, width)
+    return lines
+
+
+def _moment_lines(work: Work, every_wait: Sequence[Wait], width: int) -> list[str]:
+    return [f"{day(work.start)}, between the sessions", *_work_lines(work, every_wait, width)]
+
+
+def _work_lines(work: Work, every_wait: Sequence[Wait], width: int) -> list[str]:
+    """Clock, minutes, step and place; its amounts and the wait that follows indented under it."""
+    margin = HOURS + MINUTES
+    again = "back to " if work.again else ""
+    head = f"{again}{title(*work.tasks)}{MARKS[work.task.state]}"
+    first, *rest = _folded(head, margin, width)
+    lead = f"  {clock(work.start)}"
+    lines = [f"{lead:<{HOURS + 1}}{lasting(work.minutes):>{MINUTES - 2}} {first.strip()}", *rest]
+    for task in () if work.again else work.tasks:
+        place = f" [{', '.join(task.uses)}]" if task.uses else ""
+        lines += _folded(f"{task.text}{place}", margin + 2, width)
+        lines += _folded("; ".join(task.amounts), margin + 2, width) if task.amounts else []
+    for wait in next_to(work, every_wait):
+        lines += _folded(f"~ then {goes_on(wait.start, wait.end)}", margin + 2, width)
+    return lines
+
+
+def _folded(text: str, indent: int, width: int) -> list[str]:
+    space = " " * indent
+    lines = textwrap.wrap(
+        text, max(width, indent + 24), initial_indent=space, subsequent_indent=space
+    )
+    return lines or [space]
+
+
+def _refusal(agenda: Agenda) -> Iterator[str]:
+    if agenda.undecided:
+        why = "it was stopped" if agenda.cancelled else "the time ran out"
+        yield f"No plan was found, and no proof that there is none: {why}."
+        yield "Allow more time with --seconds, or begin earlier."
+        return
+    yield "There is no plan that serves this in time."
+    for conflict in agenda.conflicts:
+        yield "These cannot all hold:"
+        yield from (f"  - {fact}" for fact in conflict)
+    if agenda.ways_out:
+        yield "What would help, each by itself:"
+    for way in agenda.ways_out:
+        yield f"  - {'; '.join(way.changes)}{_first_hands(way)}"
+
+
+def _first_hands(way: WayOut) -> str:
+    """When a way out would begin, and how many sessions it takes."""
+    if not way.sessions:
+        return ""
+    first = min(way.sessions, key=order)
+    work = sum(minutes_between(each.start, each.end) for each in way.sessions)
+    count = f"{len(way.sessions)} session{'' if len(way.sessions) == 1 else 's'}"
+    return (
+        f" ({count}, {lasting(work)} at the bench, from {day(first.start)}, {clock(first.start)})"
+    )
+
+
+def _listed(heading: str, texts: Sequence[str]) -> Iterator[str]:
+    if texts:
+        yield ""
+        yield heading
+        for text in texts:
+            yield f"  - {text}"
