@@ -25,19 +25,24 @@ STAND_INS = ("base", "glaze", "insert", "mousse", "crumble")
 
 
 def agenda_svg(
-    agenda: Agenda, *, title: str, width_px: int | None = None, standalone: bool = False
+    agenda: Agenda,
+    *,
+    title: str,
+    width_px: int | None = None,
+    standalone: bool = False,
+    brief: bool = False,
 ) -> str:
     """Drawing of a plan, day by day, laid out for a width in pixels.
 
     Each component has a lane, since it is what lies in one bowl, oven or freezer at a time: solid
     where hands are at it, striped where it goes on by itself. `standalone` makes it a file of its
-    own, on paper.
+    own, on paper; a `brief` one fits a page, with words only where a component is begun.
     """
     wide = USUAL_WIDTH if width_px is None else float(width_px)
     wide = min(max(wide, NARROWEST), WIDEST)
     margin = 16.0 if standalone else EDGE
-    panels = placed(agenda, wide, margin)
-    prefix = "a" + sha256(repr((title, wide, standalone, agenda)).encode()).hexdigest()[:8]
+    panels = placed(agenda, wide, margin, brief=brief)
+    prefix = "a" + sha256(repr((title, wide, standalone, brief, agenda)).encode()).hexdigest()[:8]
     foot = max((each.bottom for each in panels), default=30.0) + 14.0
     key_, height = key(foot, margin, wide, prefix)
     height += margin
@@ -61,7 +66,7 @@ def agenda_svg(
     )
 
 
-def placed(agenda: Agenda, wide: float, margin: float) -> list[Panel]:
+def placed(agenda: Agenda, wide: float, margin: float, *, brief: bool = False) -> list[Panel]:
     """Days beside each other as far as they fit, the next below the longest of them."""
     every = days(agenda)
     room = wide - 2.0 * margin
@@ -74,7 +79,7 @@ def placed(agenda: Agenda, wide: float, margin: float) -> list[Panel]:
         if k and k % abreast == 0:
             top = max(each.bottom for each in panels) + BETWEEN
         left = margin + (k % abreast) * (width + BETWEEN)
-        panels.append(panel(agenda, day, left=left, top=top, width=width))
+        panels.append(panel(agenda, day, left=left, top=top, width=width, brief=brief))
     return panels
 
 

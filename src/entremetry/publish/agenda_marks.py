@@ -99,17 +99,28 @@ def shaded(panel: Panel, session: AgendaSession) -> Iterator[str]:
 
 
 def band(panel: Panel, wait: Wait, colours: Colours, prefix: str) -> Iterator[str]:
-    """A wait: narrow and striped."""
-    lane, top = lane_of(wait.task), panel.axis.y(wait.start)
+    """A wait: narrow and striped, left out behind the head of a session."""
+    lane = lane_of(wait.task)
     wide = BAND * panel.lane_width
-    box = {
-        "x": panel.lanes[lane] - wide / 2.0,
-        "y": top,
-        "width": wide,
-        "height": max(panel.axis.y(wait.end) - top, 1.0),
-    }
-    yield element("rect", **box, fill=hex_colour(colours[lane]), fill_opacity=0.55)
-    yield element("rect", **box, fill=f"url(#{prefix}-stripes)", stroke=INK, stroke_width=0.8)
+    for top, bottom in beside_heads(panel, panel.axis.y(wait.start), panel.axis.y(wait.end)):
+        box = {
+            "x": panel.lanes[lane] - wide / 2.0,
+            "y": top,
+            "width": wide,
+            "height": max(bottom - top, 1.0),
+        }
+        yield element("rect", **box, fill=hex_colour(colours[lane]), fill_opacity=0.55)
+        yield element("rect", **box, fill=f"url(#{prefix}-stripes)", stroke=INK, stroke_width=0.8)
+
+
+def beside_heads(panel: Panel, top: float, bottom: float) -> Iterator[tuple[float, float]]:
+    """The pieces of a stretch down the drawing that no head of a session covers."""
+    for session in sorted(panel.sessions, key=order):
+        foot = panel.axis.y(session.start)
+        if top < foot - SESSION_HEAD and foot < bottom:
+            yield top, foot - SESSION_HEAD
+            top = foot
+    yield top, bottom
 
 
 def blocks(panel: Panel, work: Work, colours: Colours) -> Iterator[str]:
@@ -185,7 +196,7 @@ def breaks(panel: Panel) -> Iterator[str]:
         top += LINE if start in spoken else 0.0
         bottom -= SESSION_HEAD * sum(begin == end for begin, _ in at_the_bench)
         worked = any(begin < end and start < finish for begin, finish in at_the_bench)
-        if worked or (end - start) / 60.0 < QUIET or bottom - top < 12.0:
+        if worked or (end - start) / 60.0 < QUIET or bottom - top < 18.0:
             continue
         x, y = panel.left + CLOCK / 2.0 - 2.0, (top + bottom) / 2.0 + 4.0
         wave = f"M{number(x - 8)} {number(y)}q4 -5 8 0t8 0"

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
 from entremetry.publish.agenda_axis import Axis, axis
-from entremetry.publish.agenda_days import Wait, Work, next_to, order, waits, works
+from entremetry.publish.agenda_days import Wait, Work, next_to, order, outside, waits, works
 from entremetry.publish.agenda_wording import counted, goes_on, lasting, minutes_between, verb
 from entremetry.publish.agenda_wording import what as what_of
 from entremetry.publish.temperature_marks import fold
@@ -82,8 +82,13 @@ def days(agenda: Agenda) -> tuple[date, ...]:
     return tuple(first + timedelta(days=k) for k in range(count))
 
 
-def panel(agenda: Agenda, day: date, *, left: float, top: float, width: float) -> Panel:
-    """One day between two edges of a drawing, its name at the top."""
+def panel(
+    agenda: Agenda, day: date, *, left: float, top: float, width: float, brief: bool = False
+) -> Panel:
+    """One day between two edges of a drawing, its name at the top.
+
+    A `brief` one has words only where a component is begun, and away from the bench.
+    """
     start, end = bounds(agenda, day)
     todays = tuple(each for each in works(agenda) if start <= each.start < end)
     waiting = tuple(each for each in waits(agenda) if each.start < end and each.end > start)
@@ -92,7 +97,8 @@ def panel(agenda: Agenda, day: date, *, left: float, top: float, width: float) -
     sessions = tuple(each for each in agenda.sessions if start <= each.start < end)
     served = tuple(each for each in agenda.served if start <= each.at <= end)
     column = left + width - words_at - 6.0
-    rows = stacked(list(all_rows(agenda, todays, waiting, served, (start, end), column)))
+    told = begun(agenda, todays) if brief else todays
+    rows = stacked(list(all_rows(agenda, told, waiting, served, (start, end), column)))
     nights = dark(day, start, end, ZoneInfo(agenda.zone))
     return Panel(
         day=day,
@@ -111,6 +117,16 @@ def panel(agenda: Agenda, day: date, *, left: float, top: float, width: float) -
         served=served,
         nights=nights,
     )
+
+
+def begun(agenda: Agenda, todays: Sequence[Work]) -> tuple[Work, ...]:
+    """The goes with which a component is begun, and those that lie in no session."""
+    first: dict[Lane, Work] = {}
+    for work in works(agenda):
+        for task in work.tasks:
+            first.setdefault(lane_of(task), work)
+    kept = (*first.values(), *outside(agenda))
+    return tuple(work for work in todays if work in kept)
 
 
 def bounds(agenda: Agenda, day: date) -> tuple[datetime, datetime]:

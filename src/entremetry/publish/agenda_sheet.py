@@ -20,8 +20,8 @@ from entremetry.publish.agenda_days import (
 from entremetry.publish.agenda_drawing import agenda_svg
 from entremetry.publish.recipe_page import accent, environment, stylesheet
 
-WIDE, NARROW = 900, 290
-"""Widths of the drawing on paper and on a telephone."""
+WIDE, PAPER, NARROW = 900, 760, 290
+"""Widths of the drawing on a screen, on paper and on a telephone."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,6 +63,7 @@ def day_sheet(agenda: Agenda) -> str:
             accent=accent(name),
             style=Markup(stylesheet("recipe_page.css") + stylesheet("agenda_sheet.css")),
             wide=Markup(agenda_svg(agenda, title=title, width_px=WIDE)),
+            paper=Markup(agenda_svg(agenda, title=title, width_px=PAPER, brief=True)),
             narrow=Markup(agenda_svg(agenda, title=title, width_px=NARROW)),
             say=agenda_wording,
         )

@@ -103,6 +103,23 @@ def test_every_go_has_a_solid_block_and_every_wait_a_striped_band() -> None:
     assert max(float(r["width"]) for r in striped) < min(float(r["width"]) for r in solid)
 
 
+@pytest.mark.parametrize("width", WIDTHS)
+def test_a_wait_through_a_later_session_leaves_its_head_free(width: int) -> None:
+    late = replace(TASKS[8], end=at("28 15:00"))
+    root = tree(replace(AGENDA, tasks=(*TASKS[:8], late, *TASKS[9:])), width)
+    bands = [
+        tuple(float(each.attrib[name]) for name in ("x", "y", "width", "height"))
+        for each in root.findall(f"{SVG}rect")
+        if "stripes" in each.attrib["fill"]
+    ]
+    (head,) = [t for t in root.findall(f"{SVG}text") if said(t) == "14:00 to 15:45"]
+    x, y = float(head.attrib["x"]), float(head.attrib["y"])
+    covering = [b for b in bands if b[1] < y + 12.0 and b[1] + b[3] > y - 9.0 and b[0] >= x - 10.0]
+    below = [b for b in covering if b[0] < x + 250.0]
+    assert below == []
+    assert len(bands) == len(waits(AGENDA)) + 2 + 1
+
+
 def test_time_runs_down_and_is_true_at_the_bench() -> None:
     friday, saturday = panels(AGENDA, 1280.0)
     heights = [friday.axis.y(work.start) for work in friday.works]
@@ -150,6 +167,22 @@ def test_what_is_done_under_way_or_moved_says_so_in_words() -> None:
     assert "✓ Cook Pear compote" in found
     assert any(text.startswith("under way") for text in found)
     assert any("25 min later than before" in text for text in found)
+
+
+def test_a_brief_drawing_names_each_component_once_and_keeps_every_block() -> None:
+    whole, brief = (
+        ElementTree.fromstring(
+            agenda_svg(AGENDAS["moment"], title="Plan", width_px=760, standalone=True, brief=each)
+        )
+        for each in (False, True)
+    )
+    named = words(brief)
+    assert "Cook Pear compote" in named and "Fill Pear compote" not in named
+    assert "Place Pear crisps" in named and "18:30 to 21:35" in named
+    counts = [len(root.findall(f"{SVG}rect")) for root in (whole, brief)]
+    assert counts[0] == counts[1]
+    heights = [float(root.attrib["viewBox"].split()[3]) for root in (whole, brief)]
+    assert heights[1] < heights[0]
 
 
 def test_a_day_of_many_lanes_keeps_room_for_words() -> None:
