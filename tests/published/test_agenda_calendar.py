@@ -15,7 +15,7 @@ import pytest
 from icalendar import Calendar
 
 from agendas import AGENDA, PARIS, SESSIONS, TASKS, at, with_a_moment_outside
-from entremetry.agenda.agenda import Agenda, Hands
+from entremetry.agenda.agenda import Agenda, Hands, State
 from entremetry.publish.agenda_calendar import BEFORE_A_SESSION, calendar
 
 STAMP = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)
@@ -167,6 +167,16 @@ def test_names_of_events_stay_and_their_number_rises_when_the_plan_is_made_anew(
     kept = {str(event["uid"]) for event in sessions()} & set(after)
     assert len(kept) == 2 and all(after[uid] > before[uid] for uid in kept)
     assert len(before) == len(events())
+
+
+def test_a_wait_under_way_keeps_its_event_when_its_hands_are_past() -> None:
+    begun = replace(TASKS[8], state=State.UNDER_WAY, hands=(), hands_on=0)
+    agenda = replace(AGENDA, tasks=(*TASKS[:8], begun, *TASKS[9:]))
+    names = [
+        {str(e["uid"]) for e in events(each) if str(e["summary"]).startswith("Freeze · Hazel")}
+        for each in (AGENDA, agenda)
+    ]
+    assert len(names[0]) == 1 and names[0] == names[1]
 
 
 def test_another_occasion_has_other_names() -> None:

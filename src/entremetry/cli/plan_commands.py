@@ -157,17 +157,17 @@ def replan(
 
 
 def _hand_out(found: Planned, wanted: Wanted, *, json: bool) -> None:
-    """Print the plan and write its files; or say why there is none, and write none."""
+    """Print the plan and write its files; say why there is none, or none that keeps everything."""
     from shutil import get_terminal_size
 
     from entremetry.cli.plan_view import USUAL_WIDTH, as_json, as_text, refusal_text
 
     agenda = found.agenda
-    if agenda.feasible:
+    if agenda.tasks:
         _write(found, wanted)
     if json:
         typer.echo(as_json(agenda))
-    elif agenda.feasible:
+    elif agenda.tasks:
         typer.echo(as_text(agenda, width=min(get_terminal_size().columns, USUAL_WIDTH)))
     if not agenda.feasible:
         typer.echo(refusal_text(agenda), err=True)

@@ -204,6 +204,9 @@ def _refusal(agenda: Agenda) -> Iterator[str]:
         yield f"No plan was found, and no proof that there is none: {why}."
         yield "Allow more time with --seconds, or begin earlier."
         return
+    if agenda.tasks:
+        yield "No plan keeps everything: this one comes nearest, and names what had to give."
+        return
     yield "There is no plan that serves this in time."
     for conflict in agenda.conflicts:
         yield "These cannot all hold:"

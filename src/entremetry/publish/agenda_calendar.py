@@ -7,6 +7,7 @@ which readers add up by the clock on the wall.
 
 from __future__ import annotations
 
+from collections import Counter
 from datetime import UTC, datetime, timedelta
 from typing import TYPE_CHECKING
 from uuid import UUID, uuid5
@@ -69,9 +70,11 @@ def calendar(agenda: Agenda, *, stamp: datetime) -> bytes:
         made.add_component(_session(agenda, session, there, all_waits, stamp))
     for work in outside(agenda):
         made.add_component(_moment(agenda, work, stamp))
+    counts: Counter[str] = Counter()
     for wait in all_waits:
+        counts[wait.task.id] += 1
         if shown(wait, agenda):
-            made.add_component(_wait(agenda, wait, stamp))
+            made.add_component(_wait(agenda, wait, counts[wait.task.id], stamp))
     return _written(made)
 
 
@@ -147,11 +150,11 @@ def _moment(agenda: Agenda, work: Work, stamp: datetime) -> Event:
     return event
 
 
-def _wait(agenda: Agenda, wait: Wait, stamp: datetime) -> Event:
+def _wait(agenda: Agenda, wait: Wait, number: int, stamp: datetime) -> Event:
     until = clock_from(wait.end, wait.start)
     words = f"{wait.task.text}\nIt goes on by itself to {until}."
     places = f" ({', '.join(wait.task.uses)})" if wait.task.uses else ""
-    key = f"wait {wait.task.id} {minutes_between(wait.task.start, wait.start)}"
+    key = f"wait {number} {wait.task.id}"
     event = _event(agenda, key, wait, f"{title(wait.task)}{places}", words, stamp, free=True)
     if wait.then is not None:
         event.add_component(_alarm(timedelta(0), over(wait), at_end=True))

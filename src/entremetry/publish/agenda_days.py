@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Protocol
 
-from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask
+from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, State
 from entremetry.publish.agenda_wording import minutes_between
 
 AT_ONCE = 5
@@ -77,9 +77,15 @@ def waits(agenda: Agenda) -> tuple[Wait, ...]:
     found = [
         Wait(task=task, start=start, end=end, then=_then(task, end, at_the_bench))
         for task in agenda.tasks
+        if not past(task)
         for start, end in _gaps(task)
     ]
     return tuple(sorted(found, key=lambda wait: (*order(wait), wait.task.id)))
+
+
+def past(task: AgendaTask) -> bool:
+    """Whether a task is over and its hands are no longer known: neither work nor wait is left."""
+    return task.state is State.DONE and not task.hands
 
 
 def within(session: AgendaSession, all_works: Sequence[Work]) -> tuple[Work, ...]:

@@ -7,12 +7,13 @@ from itertools import pairwise
 
 from entremetry.agenda.agenda import AgendaSession, State
 from entremetry.publish.agenda_axis import QUIET
-from entremetry.publish.agenda_days import Wait, Work, order
+from entremetry.publish.agenda_days import Stretch, Wait, Work, order
 from entremetry.publish.agenda_panel import (
     CLOCK,
     LINE,
     SESSION_FOOT,
     SESSION_HEAD,
+    Lane,
     Panel,
     Row,
     lane_of,
@@ -29,7 +30,7 @@ QUIET_INK = 0.75
 MOON = "a6.5 6.5 0 1 0 6 9.2a5.2 5.2 0 0 1 -6 -9.2Z"
 CLOCHE = "h17m-1.5 -2.5a7 7 0 0 0 -14 0Zm-7 -7v-2.2"
 
-Colours = Mapping[tuple[str, str], Colour]
+Colours = Mapping[Lane, Colour]
 
 
 def layers(panel: Panel, colours: Colours, prefix: str) -> Iterator[str]:
@@ -42,6 +43,8 @@ def layers(panel: Panel, colours: Colours, prefix: str) -> Iterator[str]:
         yield from band(panel, wait, colours, prefix)
     yield from breaks(panel)
     yield from joined(panel)
+    for task in panel.past:
+        yield block(panel, lane_of(task), task, colours, done=True)
     for work in panel.works:
         yield from blocks(panel, work, colours)
     for row in panel.rows:
@@ -125,23 +128,27 @@ def beside_heads(panel: Panel, top: float, bottom: float) -> Iterator[tuple[floa
 
 def blocks(panel: Panel, work: Work, colours: Colours) -> Iterator[str]:
     """Hands at work: broad and solid, pale once done, one block in each lane it is about."""
-    top = panel.axis.y(work.start)
-    high = max(panel.axis.y(work.end) - top, SHORTEST)
     done = all(task.state is State.DONE for task in work.tasks)
     for lane in dict.fromkeys(map(lane_of, work.tasks)):
-        wide = panel.lane_width - 2.0
-        yield element(
-            "rect",
-            x=panel.lanes[lane] - wide / 2.0,
-            y=top,
-            width=wide,
-            height=high,
-            rx=2.0,
-            fill=hex_colour(colours[lane]),
-            fill_opacity=0.35 if done else None,
-            stroke=INK,
-            stroke_width=1.2,
-        )
+        yield block(panel, lane, work, colours, done=done)
+
+
+def block(panel: Panel, lane: Lane, stretch: Stretch, colours: Colours, *, done: bool) -> str:
+    """One stretch of a lane, broad and solid."""
+    top = panel.axis.y(stretch.start)
+    wide = panel.lane_width - 2.0
+    return element(
+        "rect",
+        x=panel.lanes[lane] - wide / 2.0,
+        y=top,
+        width=wide,
+        height=max(panel.axis.y(stretch.end) - top, SHORTEST),
+        rx=2.0,
+        fill=hex_colour(colours[lane]),
+        fill_opacity=0.35 if done else None,
+        stroke=INK,
+        stroke_width=1.2,
+    )
 
 
 def joined(panel: Panel) -> Iterator[str]:

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
 from entremetry.publish.agenda_axis import Axis, axis
-from entremetry.publish.agenda_days import Wait, Work, next_to, order, outside, waits, works
+from entremetry.publish.agenda_days import Wait, Work, next_to, order, outside, past, waits, works
 from entremetry.publish.agenda_wording import counted, goes_on, lasting, minutes_between, verb
 from entremetry.publish.agenda_wording import what as what_of
 from entremetry.publish.temperature_marks import fold
@@ -61,6 +61,7 @@ class Panel:
     rows: tuple[Row, ...]
     works: tuple[Work, ...]
     waits: tuple[Wait, ...]
+    past: tuple[AgendaTask, ...]
     sessions: tuple[AgendaSession, ...]
     served: tuple[Served, ...]
     nights: tuple[tuple[datetime, datetime], ...]
@@ -98,7 +99,10 @@ def panel(
     served = tuple(each for each in agenda.served if start <= each.at <= end)
     column = left + width - words_at - 6.0
     told = begun(agenda, todays) if brief else todays
-    rows = stacked(list(all_rows(agenda, told, waiting, served, (start, end), column)))
+    over = tuple(each for each in agenda.tasks if past(each) and start <= each.start < end)
+    rows = stacked(
+        [*all_rows(agenda, told, waiting, served, (start, end), column), *done_row(over)]
+    )
     nights = dark(day, start, end, ZoneInfo(agenda.zone))
     return Panel(
         day=day,
@@ -113,6 +117,7 @@ def panel(
         rows=rows,
         works=todays,
         waits=waiting,
+        past=over,
         sessions=sessions,
         served=served,
         nights=nights,
@@ -187,6 +192,14 @@ def all_rows(
             details=(),
             lanes=(),
         )
+
+
+def done_row(over: Sequence[AgendaTask]) -> Iterator[Row]:
+    """How many steps of a day are over, where the first began."""
+    if over:
+        at = min((task.start for task in over), key=datetime.timestamp)
+        count = counted(len(over), "step")
+        yield Row(at=at, strong=f"{DONE}Done", names=(count,), details=(), lanes=())
 
 
 def row_of(work: Work, waiting: Sequence[Wait], column: float) -> Row:

@@ -198,6 +198,18 @@ def test_replan_hands_on_what_is_told_and_shows_the_new_plan(
     assert again.read_text("utf-8") == "kept Europe/Paris"
 
 
+def test_a_plan_that_gives_something_up_is_shown_and_written_with_status_1(
+    stand_in: StandIn, kept: Path, tmp_path: Path
+) -> None:
+    gave = "serve Pear dome at 19:13 instead of 19:00"
+    stand_in.agenda = replace(AGENDA, feasible=False, changes=(gave,))
+    sheet = tmp_path / "sheet.html"
+    answer = entremetry("replan", kept, "--now", "2026-11-27 18:00", "--sheet", sheet)
+    assert answer.status == 1 and gave in sheet.read_text("utf-8")
+    assert f"What had to give\n  - {gave}" in answer.out and "18:30   20 min Cook" in answer.out
+    assert "No plan keeps everything" in answer.err
+
+
 def test_replan_asks_for_what_is_not_told(stand_in: StandIn, kept: Path) -> None:
     asked = entremetry("replan", kept, "--now", "2026-11-27 18:52")
     assert asked.status == 2 and TASKS[0].id in asked.err and stand_in.record is None

@@ -10,7 +10,7 @@ from xml.etree import ElementTree
 import pytest
 
 from agendas import AGENDA, IMPOSSIBLE, SESSIONS, TASKS, at, begun, with_a_moment_outside
-from entremetry.agenda.agenda import Agenda
+from entremetry.agenda.agenda import Agenda, State
 from entremetry.publish.agenda_axis import PER_MINUTE, axis
 from entremetry.publish.agenda_days import waits, works
 from entremetry.publish.agenda_drawing import agenda_svg, placed
@@ -167,6 +167,15 @@ def test_what_is_done_under_way_or_moved_says_so_in_words() -> None:
     assert "✓ Cook Pear compote" in found
     assert any(text.startswith("under way") for text in found)
     assert any("25 min later than before" in text for text in found)
+
+
+def test_what_is_over_is_pale_and_counted_not_a_wait() -> None:
+    over = tuple(replace(t, state=State.DONE, hands=(), hands_on=0) for t in TASKS[:2])
+    agenda = replace(AGENDA, tasks=(*over, *TASKS[2:]))
+    root = tree(agenda, 680)
+    pale = [r for r in root.findall(f"{SVG}rect") if r.attrib.get("fill-opacity") == "0.35"]
+    assert len(pale) == 2 and "✓ Done 2 steps" in words(root)
+    assert len(waits(agenda)) == len(waits(AGENDA))
 
 
 def test_a_brief_drawing_names_each_component_once_and_keeps_every_block() -> None:
