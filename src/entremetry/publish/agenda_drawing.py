@@ -7,7 +7,8 @@ from typing import TypeAlias
 
 from entremetry.agenda.agenda import Agenda
 from entremetry.publish.agenda_marks import Colours, layers, text
-from entremetry.publish.agenda_panel import Panel, days, lane_of, panel
+from entremetry.publish.agenda_panel import Panel, days, panel
+from entremetry.publish.agenda_rows import lane_of
 from entremetry.publish.agenda_wording import summary
 from entremetry.publish.colour import Colour, hex_colour
 from entremetry.publish.drawing import INK, PAPER, PAPER_INK

@@ -8,16 +8,8 @@ from itertools import pairwise
 from entremetry.agenda.agenda import AgendaSession, State
 from entremetry.publish.agenda_axis import QUIET
 from entremetry.publish.agenda_days import Stretch, Wait, Work, order
-from entremetry.publish.agenda_panel import (
-    CLOCK,
-    LINE,
-    SESSION_FOOT,
-    SESSION_HEAD,
-    Lane,
-    Panel,
-    Row,
-    lane_of,
-)
+from entremetry.publish.agenda_panel import CLOCK, SESSION_FOOT, SESSION_HEAD, Panel
+from entremetry.publish.agenda_rows import LINE, Lane, Row, lane_of
 from entremetry.publish.agenda_wording import clock, effort, span
 from entremetry.publish.agenda_wording import day as day_name
 from entremetry.publish.colour import Colour, hex_colour
@@ -120,10 +112,11 @@ def beside_heads(panel: Panel, top: float, bottom: float) -> Iterator[tuple[floa
     """The pieces of a stretch down the drawing that no head of a session covers."""
     for session in sorted(panel.sessions, key=order):
         foot = panel.axis.y(session.start)
-        if top < foot - SESSION_HEAD and foot < bottom:
+        if top < foot - SESSION_HEAD < bottom:
             yield top, foot - SESSION_HEAD
             top = foot
-    yield top, bottom
+    if top < bottom:
+        yield top, bottom
 
 
 def blocks(panel: Panel, work: Work, colours: Colours) -> Iterator[str]:
