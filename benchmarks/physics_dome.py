@@ -123,8 +123,11 @@ def frame(spacing: float) -> heat.Body:
     return heat.box_body((0.08, 0.05, 0.04), MOUSSE, (layer,), spacing)
 
 
-def freeze_frame(body: heat.Body) -> heat.History:
-    """Freeze the frame from 12 °C in the same air until its warmest is at -12 °C."""
+def freeze_frame(body: heat.Body, layer: float = -18.0) -> heat.History:
+    """Freeze the frame from 12 °C in the same air until its warmest is at -12 °C.
+
+    The layer goes in frozen, as the dome's insert does, or at another temperature [°C].
+    """
     faces = {"right": AIR, "back": AIR, "top": AIR, "bottom": AIR}
     stage = heat.Stage(surroundings=faces, until=TARGET)
-    return heat.run(body, {"body": ZERO + 12.0, "fruit": ZERO + 12.0}, [stage])
+    return heat.run(body, {"body": ZERO + 12.0, "fruit": ZERO + layer}, [stage])

@@ -50,7 +50,7 @@ def problem(body: heat.Body) -> Problem:
         tables.start[cells.table[filled]],
         tables.inverse_step[cells.table[filled]],
         cells.offset[filled],
-        cells.steps[filled],
+        cells.end[filled],
         tables.rows,
         np.concatenate(first),
         np.concatenate(second),
@@ -68,18 +68,15 @@ def problem(body: heat.Body) -> Problem:
 
 
 @njit(fastmath=FAST, error_model="numpy")
-def look_up(y, start, inverse, offset, steps, rows, t, f, r, c):
+def look_up(y, start, inverse, offset, end, rows, t, f, r, c):
     """Temperature, conduction, resistivity and K per MJ/m3 of every cell."""
     for i in range(y.size):
         place = (y[i] * 1e6 - start[i]) * inverse[i]
-        step = min(max(int(place), 0), steps[i])
-        part = place - step
-        row = offset[i] + step
-        t[i] = rows[row, 0] + part * (rows[row + 1, 0] - rows[row, 0])
-        f[i] = rows[row, 1] + part * (rows[row + 1, 1] - rows[row, 1])
-        bounded = min(max(part, 0.0), 1.0)
-        r[i] = rows[row, 2] + bounded * (rows[row + 1, 2] - rows[row, 2])
-        c[i] = 1e6 / rows[row, 3]
+        row = np.uintp(offset[i] + min(max(np.floor(place), -1.0), end[i]))
+        t[i] = rows[row, 0] + place * rows[row, 1]
+        f[i] = rows[row, 2] + place * rows[row, 3]
+        r[i] = rows[row, 4] + place * rows[row, 5]
+        c[i] = 1e6 / rows[row, 6]
 
 
 @njit(fastmath=FAST, error_model="numpy")
@@ -91,7 +88,7 @@ def slopes(
     start,
     inverse,
     offset,
-    steps,
+    end,
     rows,
     one,
     two,
@@ -103,7 +100,7 @@ def slopes(
 ):
     """Change of the enthalpies. [MJ/(m3 s)]"""
     t, f, r, c = work[0], work[1], work[2], work[3]
-    look_up(y, start, inverse, offset, steps, rows, t, f, r, c)
+    look_up(y, start, inverse, offset, end, rows, t, f, r, c)
     out[:] = 0.0
     for q in range(one.size):
         i, j = one[q], two[q]
@@ -125,11 +122,11 @@ def slopes(
 
 @njit(fastmath=FAST, error_model="numpy")
 def jacobian(
-    y, work, volume, start, inverse, offset, steps, rows, one, two, link, same, cell, area, far
+    y, work, volume, start, inverse, offset, end, rows, one, two, link, same, cell, area, far
 ):
     """Entries of the Jacobian in the order: diagonal, (one, two), (two, one)."""
     t, f, r, c = work[0], work[1], work[2], work[3]
-    look_up(y, start, inverse, offset, steps, rows, t, f, r, c)
+    look_up(y, start, inverse, offset, end, rows, t, f, r, c)
     n, m = y.size, one.size
     data = np.zeros(n + 2 * m)
     for q in range(m):

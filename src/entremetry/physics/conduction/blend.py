@@ -34,12 +34,26 @@ def stack(materials: Sequence[Material], mixtures: Sequence[tuple[float, ...]]) 
 
 
 def _with_rows(tables: Tables) -> Tables:
-    """The same tables with their columns side by side, for the look-up."""
-    t = tables.temperature
-    steps = np.repeat(1.0 / tables.inverse_step, tables.last + 1)
-    rise = np.append(np.diff(t), 1.0)
-    columns = (t, tables.conduction, tables.resistivity, steps / rise)
-    return tables._replace(rows=np.ascontiguousarray(np.column_stack(columns)))
+    """The same tables as straight lines over each step, for the look-up.
+
+    A row before the first step and one behind the last go on beyond the table; there the
+    resistivity stays what it is at the end.
+    """
+    sizes = tables.last + 2
+    rows = np.zeros((int(sizes.sum()), 8))
+    behind = np.cumsum(sizes)
+    step = np.arange(len(rows)) - np.repeat(behind - sizes + 1, sizes)
+    last = np.repeat(tables.last, sizes)
+    within = np.clip(step, 0, last - 1)
+    node = np.repeat(tables.offset, sizes) + within
+    for column, values in enumerate((tables.temperature, tables.conduction, tables.resistivity)):
+        rise = values[node + 1] - values[node]
+        rows[:, 2 * column] = values[node] - within * rise
+        rows[:, 2 * column + 1] = rise
+    rows[:, 6] = np.repeat(1.0 / tables.inverse_step, sizes) / rows[:, 1]
+    for end, at in ((behind - sizes, tables.offset), (behind - 1, tables.offset + tables.last)):
+        rows[end, 4], rows[end, 5] = tables.resistivity[at], 0.0
+    return tables._replace(rows=rows)
 
 
 def shifted(tables: Tables, before: Tables) -> Tables:
@@ -63,7 +77,7 @@ def _join(
         inverse_step=1.0 / np.array(steps, dtype=float),
         offset=np.concatenate([[0], np.cumsum(sizes)[:-1]]).astype(np.int64),
         last=sizes - 1,
-        rows=np.zeros((0, 4)),
+        rows=np.zeros((0, 8)),
     )
 
 
@@ -97,7 +111,7 @@ def blend(pure: Tables, fractions: Floats, rows: int) -> Tables:
                 mean = 0.5 / resistivity[m * rows + i] + 0.5 / resistivity[m * rows + i - 1]
                 rise = temperature[m * rows + i] - temperature[m * rows + i - 1]
                 conduction[m * rows + i] = conduction[m * rows + i - 1] + mean * rise
-    none = np.zeros((0, 4))
+    none = np.zeros((0, 8))
     return Tables(temperature, conduction, resistivity, start, inverse_step, offset, last, none)
 
 

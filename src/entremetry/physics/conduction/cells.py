@@ -22,8 +22,8 @@ class Cells(NamedTuple):
     table: Integers  # which table holds the cell's enthalpy
     gain: Floats  # rows of its table per heat in the cell [1/J]
     shift: Floats  # rows from the table's start to an enthalpy of nought
-    steps: Integers  # number of the table's last step
-    offset: Integers  # of the table's first row
+    end: Floats  # steps of the table
+    offset: Floats  # row of the table's first step
     link0: Floats  # area / distance to the next cell along axis 0 [m]
     link1: Floats
     link2: Floats
@@ -46,7 +46,7 @@ class Tables(NamedTuple):
     inverse_step: Floats  # [m3/J]
     offset: Integers
     last: Integers  # number of steps of each table
-    rows: Floats  # all of it side by side: temperature, conduction, resistivity, J/(m3 K)
+    rows: Floats  # of each step: the three as a + b * place in the table, then J/(m3 K)
 
 
 class Patches(NamedTuple):
@@ -79,7 +79,9 @@ class Fields(NamedTuple):
     earlier_temperature: Floats
     old_balance: Floats  # W
     residual: Floats
-    freed: Floats  # 1 where the ice has gone in this step
+    freed: Integers  # cells whose ice has gone in this step, a list
+    place: Floats  # in the cell's table, in steps from its start
+    row: Integers  # of all tables that the place falls on
     change: Floats
     inverse: Floats
     diagonal: Floats  # W/K
@@ -90,6 +92,7 @@ class Fields(NamedTuple):
     surface0: Floats  # conductance of the patches, shared over the axes [W/K]
     surface1: Floats
     surface2: Floats
+    pull: Floats  # that conductance times the temperature of the surroundings [W]
 
 
 class Surface(NamedTuple):

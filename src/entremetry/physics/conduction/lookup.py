@@ -12,25 +12,37 @@ from entremetry.physics.conduction.compiled import compiled
 def look_up(cells: Cells, tables: Tables, fields: Fields) -> None:
     """Fill temperature, capacity, conduction and resistivity from the enthalpy.
 
-    Slices that start at the first cell let the compiler see that no index is negative, and so
-    use whole vectors; the other loops over cells are written so for the same reason.
+    Finding the rows is apart from reading them: only the former can go in whole vectors. Slices
+    that start at the first cell let the compiler see that no index is negative; the other loops
+    over cells are written so for the same reason.
     """
+    find_rows(cells, fields)
     first = cells.pad
     last = cells.volume.size - first
-    enthalpy, bulk = fields.enthalpy[first:last], cells.bulk[first:last]
-    gain, shift = cells.gain[first:last], cells.shift[first:last]
-    steps, offset = cells.steps[first:last], cells.offset[first:last]
+    place, row = fields.place[first:last], fields.row[first:last]
     temperature, capacity = fields.temperature[first:last], fields.capacity[first:last]
     conduction, resistivity = fields.conduction[first:last], fields.resistivity[first:last]
-    rows = tables.rows
+    bulk, rows = cells.bulk[first:last], tables.rows
+    for c in range(place.size):
+        at, there = np.uintp(row[c]), place[c]
+        temperature[c] = rows[at, 0] + there * rows[at, 1]
+        conduction[c] = rows[at, 2] + there * rows[at, 3]
+        resistivity[c] = rows[at, 4] + there * rows[at, 5]
+        capacity[c] = bulk[c] * rows[at, 6]
+
+
+@compiled
+def find_rows(cells: Cells, fields: Fields) -> None:
+    """Place of each cell in its table, and the row that it falls on; NaN falls on the first."""
+    first = cells.pad
+    last = cells.volume.size - first
+    enthalpy, place = fields.enthalpy[first:last], fields.place[first:last]
+    gain, shift = cells.gain[first:last], cells.shift[first:last]
     for c in range(enthalpy.size):
-        place = enthalpy[c] * gain[c] - shift[c]
-        step = min(max(int(place), 0), steps[c])
-        part = place - step
-        row = np.uintp(offset[c] + step)
-        after = np.uintp(offset[c] + step + 1)
-        temperature[c] = rows[row, 0] + part * (rows[after, 0] - rows[row, 0])
-        conduction[c] = rows[row, 1] + part * (rows[after, 1] - rows[row, 1])
-        bounded = min(max(part, 0.0), 1.0)
-        resistivity[c] = rows[row, 2] + bounded * (rows[after, 2] - rows[row, 2])
-        capacity[c] = bulk[c] * rows[row, 3]
+        place[c] = enthalpy[c] * gain[c] - shift[c]
+    end, offset, row = cells.end[first:last], cells.offset[first:last], fields.row[first:last]
+    for c in range(place.size):
+        whole = np.floor(place[c])
+        whole = whole if whole > -1.0 else -1.0
+        whole = whole if whole < end[c] else end[c]
+        row[c] = np.int64(whole + offset[c])

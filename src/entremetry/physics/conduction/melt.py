@@ -7,6 +7,7 @@ So it starts its next pass from near a balance with them.
 
 from __future__ import annotations
 
+from entremetry.physics.arrays import Floats
 from entremetry.physics.conduction.cells import Cells, Fields
 from entremetry.physics.conduction.compiled import compiled
 
@@ -15,16 +16,18 @@ STIFF = 1.0  # flow per kelvin through a cell in a step, over its capacity; beyo
 
 @compiled
 def free(cells: Cells, fields: Fields, rate: float, mismatch: float) -> int:
-    """Mark the stiff cells that went further than the matrix foresaw; their number."""
-    f = fields
+    """List the stiff cells that went further than the matrix foresaw; their number."""
+    first = cells.pad
+    last = cells.volume.size - first
+    temperature, old = fields.temperature[first:last], fields.old_temperature[first:last]
+    foreseen, capacity = fields.change[first:last], fields.capacity[first:last]
     count = 0
-    f.freed[:] = 0.0
-    for c in range(cells.pad, cells.volume.size - cells.pad):
-        moved = abs(f.temperature[c] - f.old_temperature[c])
-        if moved < abs(f.change[c] - f.old_temperature[c]) + mismatch:
+    for c in range(temperature.size):
+        moved = abs(temperature[c] - old[c])
+        if moved < abs(foreseen[c] - old[c]) + mismatch:
             continue
-        if through(cells, fields, c) > STIFF * f.capacity[c] * rate:
-            f.freed[c] = 1.0
+        if through(cells, fields, first + c) > STIFF * capacity[c] * rate:
+            fields.freed[count] = first + c
             count += 1
     return count
 
@@ -42,18 +45,49 @@ def through(cells: Cells, fields: Fields, c: int) -> float:
 
 
 @compiled
-def relax(cells: Cells, fields: Fields, rate: float) -> None:
-    """Take marked cells back towards balance with their neighbours, at most to where they were.
+def skin(fields: Fields, c: int) -> float:
+    """Conductance from a cell to its surroundings. [W/K]"""
+    return float(fields.surface0[c] + fields.surface1[c] + fields.surface2[c])
 
-    This is but a better start of the next pass, which closes the heat balance of all cells.
+
+@compiled
+def relax(cells: Cells, fields: Fields, count: int, rate: float, theta: float) -> None:
+    """Take the listed cells back towards balance with their neighbours, at most to where they were.
+
+    All of them at once, so that their order does not matter. This is but a better start of the
+    next pass, which closes the heat balance of all cells.
     """
     f = fields
-    for c in range(cells.pad, cells.volume.size - cells.pad):
-        if f.freed[c] > 0.0:
-            skin = f.surface0[c] + f.surface1[c] + f.surface2[c]
-            stiffness = f.capacity[c] * rate + through(cells, fields, c) + skin
-            back = f.old_temperature[c] - f.temperature[c]
-            change = f.residual[c] / stiffness
-            change = min(max(change, min(back, 0.0)), max(back, 0.0))
-            f.temperature[c] += change
-            f.enthalpy[c] += f.capacity[c] * change
+    for q in range(count):
+        f.residual[f.freed[q]] = shortfall(cells, fields, f.freed[q], rate, theta)
+    for q in range(count):
+        c = f.freed[q]
+        stiffness = f.capacity[c] * rate + through(cells, fields, c) + skin(fields, c)
+        back = f.old_temperature[c] - f.temperature[c]
+        change = f.residual[c] / stiffness
+        change = min(max(change, min(back, 0.0)), max(back, 0.0))
+        f.temperature[c] += change
+        f.enthalpy[c] += f.capacity[c] * change
+
+
+@compiled
+def shortfall(cells: Cells, fields: Fields, c: int, rate: float, theta: float) -> float:
+    """What all flows bring to one cell less what it has gained. [W]"""
+    f = fields
+    n1, n2 = cells.shape[1:]
+    flow = inflow(f.conductance2, f.temperature, c, 1)
+    flow += inflow(f.conductance1, f.temperature, c, n2)
+    if cells.shape[0] > 1:
+        flow += inflow(f.conductance0, f.temperature, c, n1 * n2)
+    mean = (1.0 - theta) * f.old_temperature[c] + theta * f.temperature[c]
+    gained = (f.enthalpy[c] - f.old_enthalpy[c]) * rate
+    short: float = f.old_balance[c] + theta * flow + f.pull[c] - skin(fields, c) * mean - gained
+    return short
+
+
+@compiled
+def inflow(conductance: Floats, temperature: Floats, c: int, stride: int) -> float:
+    """Heat into a cell from both neighbours along an axis. [W]"""
+    forth: float = conductance[c] * (temperature[c + stride] - temperature[c])
+    back: float = conductance[c - stride] * (temperature[c] - temperature[c - stride])
+    return forth - back

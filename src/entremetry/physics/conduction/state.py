@@ -170,7 +170,9 @@ def _axes(shares: Floats) -> tuple[bool, bool, bool]:
 def _fields(body: Body, cells: Cells, start: Mapping[str, float], variation: Variation) -> Fields:
     """Working arrays, the enthalpy filled from the starting temperatures of the regions."""
     size = cells.volume.size
-    fields = Fields(*np.zeros((len(Fields._fields), size)))
+    blank = Fields(*np.zeros((len(Fields._fields), size)))
+    whole = np.zeros((2, size), dtype=np.int64)
+    fields = blank._replace(freed=whole[0], row=whole[1])
     for name in start:
         body.region_number(name)
     scale = variation.heat * variation.size**3

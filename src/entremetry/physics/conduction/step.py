@@ -7,7 +7,7 @@ from entremetry.physics.conduction.compiled import compiled
 from entremetry.physics.conduction.links import add_flow, connect
 from entremetry.physics.conduction.lookup import look_up
 from entremetry.physics.conduction.melt import free, relax
-from entremetry.physics.conduction.surface import add_exchange, correct
+from entremetry.physics.conduction.surface import add_exchange, correct, find_pull
 from entremetry.physics.conduction.sweeps import set_matrix, sweep_across, sweep_along
 
 PASSES = 5
@@ -55,11 +55,11 @@ def again(
     """Residual of a further pass, at the temperatures that the pass before has found."""
     freed = free(cells, fields, rate, mismatch)
     connect(cells, fields)
-    find_residual(cells, patches, fields, surface, rate, theta)
     if freed > 0:
+        find_pull(patches, fields, surface)
         for _ in range(ROUNDS):
-            relax(cells, fields, rate)
-            find_residual(cells, patches, fields, surface, rate, theta)
+            relax(cells, fields, freed, rate, theta)
+    find_residual(cells, patches, fields, surface, rate, theta)
 
 
 @compiled

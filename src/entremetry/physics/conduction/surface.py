@@ -66,6 +66,14 @@ def prepare(
 
 
 @compiled
+def find_pull(patches: Patches, fields: Fields, surface: Surface) -> None:
+    """What the surroundings of each cell would bring to it at 0 K."""
+    fields.pull[:] = 0.0
+    for p in range(patches.cell.size):
+        fields.pull[patches.cell[p]] += surface.conductance[p] * surface.surroundings[p]
+
+
+@compiled
 def exchange(boundary: Floats, skin: float) -> tuple[float, float]:
     """Film coefficient and effective air temperature at a skin temperature."""
     air = boundary[AIR]

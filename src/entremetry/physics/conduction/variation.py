@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import astuple, dataclass
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -21,7 +21,7 @@ class Variation:
     air: float = 0.0
 
     def __post_init__(self) -> None:
-        factors = astuple(self)[:4]
+        factors = (self.coefficient, self.heat, self.conductivity, self.size)
         if not all(0.0 < factor < np.inf for factor in factors) or not np.isfinite(self.air):
             raise OutsideRange("the factors of a variation are positive, its shift is finite")
 
