@@ -85,7 +85,6 @@ class Fields(NamedTuple):
     change: Floats
     inverse: Floats
     diagonal: Floats  # W/K
-    beside: Floats  # off the diagonal [W/K]
     conductance0: Floats  # W/K
     conductance1: Floats
     conductance2: Floats

@@ -125,34 +125,53 @@ def solve_axes(
     rate: float,
     theta: float,
 ) -> None:
-    """Sweep along every axis in which heat can move; the change lands in `change`."""
+    """Sweep along every axis in which heat can move; the change lands in `change`.
+
+    All systems are divided by theta, so that the conductances themselves stand in them.
+    """
     n0, n1, n2 = cells.shape
     first, plane = cells.pad, n1 * n2
-    f = fields
+    f, steep = fields, rate / theta
     fresh = True
     if n2 > 1 or patches.axes[2]:
-        set_matrix(cells, fields, f.conductance2, f.surface2, 1, rate, theta)
-        sweep_along(n2, n0 * n1, first, fields)
+        carry_on(cells, fields, fresh, steep, theta)
+        set_matrix(cells, fields, f.conductance2, f.surface2, 1, steep)
+        sweep_along(n2, n0 * n1, first, fields, f.conductance2)
         correct(patches, surface, patches.share2, f.change, theta)
         fresh = False
     if n1 > 1 or patches.axes[1]:
-        if not fresh:
-            carry_over(cells, fields, rate)
-        set_matrix(cells, fields, f.conductance1, f.surface1, n2, rate, theta)
+        carry_on(cells, fields, fresh, steep, theta)
+        set_matrix(cells, fields, f.conductance1, f.surface1, n2, steep)
         for i in range(n0):
-            sweep_across(n1, n2, first + i * plane, fields)
+            sweep_across(n1, n2, first + i * plane, fields, f.conductance1)
         correct(patches, surface, patches.share1, f.change, theta)
         fresh = False
     if n0 > 1 or patches.axes[0]:
-        if not fresh:
-            carry_over(cells, fields, rate)
-        set_matrix(cells, fields, f.conductance0, f.surface0, plane, rate, theta)
-        sweep_across(n0, plane, first, fields)
+        carry_on(cells, fields, fresh, steep, theta)
+        set_matrix(cells, fields, f.conductance0, f.surface0, plane, steep)
+        sweep_across(n0, plane, first, fields, f.conductance0)
         correct(patches, surface, patches.share0, f.change, theta)
         fresh = False
     if fresh:
         last = cells.volume.size - first
         f.change[first:last] = f.residual[first:last] / (f.capacity[first:last] * rate)
+
+
+@compiled
+def carry_on(cells: Cells, fields: Fields, fresh: bool, steep: float, theta: float) -> None:
+    """Right side of an axis: the residual if it is the first one, else what the last one left."""
+    if fresh:
+        magnify(cells, fields, 1.0 / theta)
+    else:
+        carry_over(cells, fields, steep)
+
+
+@compiled
+def magnify(cells: Cells, fields: Fields, factor: float) -> None:
+    """Multiply the residual."""
+    residual = fields.residual[cells.pad : cells.volume.size - cells.pad]
+    for c in range(residual.size):
+        residual[c] *= factor
 
 
 @compiled

@@ -23,26 +23,22 @@ def set_matrix(
     surface: Floats,
     stride: int,
     rate: float,
-    theta: float,
 ) -> None:
-    """Diagonal and off-diagonal of the systems along one axis."""
+    """Diagonal of the systems along one axis; the conductances stand beside it."""
     first = cells.pad
     last = cells.volume.size - first
     link, skin = conductance[first:last], surface[first:last]
     link_before = conductance[first - stride : last - stride]
     heat, diagonal = fields.capacity[first:last], fields.diagonal[first:last]
     for c in range(heat.size):
-        diagonal[c] = heat[c] * rate + theta * (link[c] + link_before[c] + skin[c])
-    beside, every = fields.beside, conductance
-    for c in range(every.size):
-        beside[c] = theta * every[c]
+        diagonal[c] = heat[c] * rate + link[c] + link_before[c] + skin[c]
 
 
 @compiled
-def sweep_across(n: int, stride: int, begin: int, fields: Fields) -> None:
+def sweep_across(n: int, stride: int, begin: int, fields: Fields, conductance: Floats) -> None:
     """Solve `stride` lines side by side; each has `n` cells, `stride` apart."""
     f, b, e = fields, begin, begin + stride
-    beside, diagonal, d = f.beside[b:e], f.diagonal[b:e], f.residual[b:e]
+    beside, diagonal, d = conductance[b:e], f.diagonal[b:e], f.residual[b:e]
     x, inverse = f.change[b:e], f.inverse[b:e]
     for c in range(x.size):
         inverse[c] = 1.0 / diagonal[c]
@@ -51,7 +47,7 @@ def sweep_across(n: int, stride: int, begin: int, fields: Fields) -> None:
     for _ in range(1, n):
         up, x_before, inverse_before = beside, x, inverse
         b, e = b + stride, e + stride
-        beside, diagonal, d = f.beside[b:e], f.diagonal[b:e], f.residual[b:e]
+        beside, diagonal, d = conductance[b:e], f.diagonal[b:e], f.residual[b:e]
         x, inverse = f.change[b:e], f.inverse[b:e]
         for c in range(x.size):
             inverse[c] = 1.0 / (diagonal[c] - up[c] * up[c] * inverse_before[c])
@@ -60,15 +56,15 @@ def sweep_across(n: int, stride: int, begin: int, fields: Fields) -> None:
     for _ in range(1, n):
         x_after = x
         b, e = b - stride, e - stride
-        x, beside, inverse = f.change[b:e], f.beside[b:e], f.inverse[b:e]
+        x, beside, inverse = f.change[b:e], conductance[b:e], f.inverse[b:e]
         for c in range(x.size):
             x[c] += beside[c] * inverse[c] * x_after[c]
 
 
 @compiled
-def sweep_along(n: int, lines: int, start: int, fields: Fields) -> None:
+def sweep_along(n: int, lines: int, start: int, fields: Fields, beside: Floats) -> None:
     """Solve `lines` lines of `n` contiguous cells, several interleaved to hide the divisions."""
-    beside, diagonal, d = fields.beside, fields.diagonal, fields.residual
+    diagonal, d = fields.diagonal, fields.residual
     x, inverse = fields.change, fields.inverse
     for block in range(0, lines, BLOCK):
         count = min(BLOCK, lines - block)
