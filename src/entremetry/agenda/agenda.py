@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from entremetry.agenda.local_time import elapsed
+
 
 class State(StrEnum):
     """What has become of a task."""
@@ -58,7 +60,7 @@ class AgendaTask:
     @property
     def minutes(self) -> int:
         """From start to end."""
-        return round((self.end - self.start).total_seconds() / 60.0)
+        return round(elapsed(self.start, self.end).total_seconds() / 60.0)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,21 +3,25 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from entremetry.errors import QuantityError
 
 WRITTEN = "a local date and time, such as 2026-11-28 19:00"
+FIRST_YEAR, LAST_YEAR = 1970, 2999
 
 
 def local_time(text: str, zone: ZoneInfo) -> datetime:
     """Read '2026-11-28 19:00' as a time in a zone; one written with its offset is taken over.
 
+    Seconds are left off. Of an hour that comes twice in autumn the first is meant; write the
+    offset for the second.
+
     Raises
     ------
     QuantityError
-        If it is no such time, or one that the clocks leave out in spring.
+        If it is no such time, too far off, or one that the clocks leave out in spring.
     """
     try:
         found = datetime.fromisoformat(text.strip())
@@ -25,6 +29,11 @@ def local_time(text: str, zone: ZoneInfo) -> datetime:
         raise QuantityError(repr(text), WRITTEN) from None
     if len(text.strip()) <= len("2026-11-28"):
         raise QuantityError(f"{text!r}, a day without an hour", WRITTEN)
+    if not FIRST_YEAR <= found.year <= LAST_YEAR:
+        raise QuantityError(
+            f"{text!r}, in the year {found.year}", f"a year from {FIRST_YEAR} to {LAST_YEAR}"
+        )
+    found = found.replace(second=0, microsecond=0)
     if found.tzinfo is not None:
         return found.astimezone(zone)
     local = found.replace(tzinfo=zone)
@@ -37,8 +46,17 @@ def local_time(text: str, zone: ZoneInfo) -> datetime:
 
 def _exists(local: datetime) -> bool:
     """Whether a local time comes back unchanged from universal time."""
-    utc = local.astimezone(ZoneInfo("UTC"))
+    utc = local.astimezone(UTC)
     return utc.astimezone(local.tzinfo).replace(tzinfo=None) == local.replace(tzinfo=None)
+
+
+def elapsed(start: datetime, end: datetime) -> timedelta:
+    """The time that passes between two moments.
+
+    The difference of two times of one zone would be that of their clock hands, which daylight
+    saving turns.
+    """
+    return end.astimezone(UTC) - start.astimezone(UTC)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,12 +67,20 @@ class Clock:
     zone: ZoneInfo
 
     def minute(self, moment: datetime) -> int:
-        """Minutes that pass from the origin to a moment, rounded down."""
-        return int((moment - self.origin).total_seconds() // 60)
+        """Minutes that pass from the origin to a moment, rounded down.
+
+        Raises
+        ------
+        QuantityError
+            If the moment does not tell its zone.
+        """
+        if moment.tzinfo is None:
+            raise QuantityError(f"{moment:%Y-%m-%d %H:%M} without a zone", "a time with its zone")
+        return int(elapsed(self.origin, moment).total_seconds() // 60)
 
     def moment(self, minute: int) -> datetime:
         """The local time at a minute."""
-        utc = self.origin.astimezone(ZoneInfo("UTC")) + timedelta(minutes=minute)
+        utc = self.origin.astimezone(UTC) + timedelta(minutes=minute)
         return utc.astimezone(self.zone)
 
     def at(self, day: date, hour: str) -> int:
