@@ -71,6 +71,11 @@ def moulds(identifier: str) -> st.SearchStrategy[Written]:
     )
 
 
+def _told_apart(people: list[Written]) -> list[Written]:
+    """People with a name of their own each."""
+    return [person | {"name": f"Cook {number}"} for number, person in enumerate(people, start=1)]
+
+
 _CLOCK = st.integers(6, 12).map(lambda hour: f"{hour:02d}:00")
 _COLD = {"stands_on": st.sampled_from(_STANDS), "volume": st.just("200 l")}
 kitchens: st.SearchStrategy[Written] = entry(
@@ -95,6 +100,6 @@ kitchens: st.SearchStrategy[Written] = entry(
             free=st.lists(entry(day="friday", start=_CLOCK, end="18:30"), max_size=2),
         ),
         max_size=2,
-    ),
+    ).map(_told_apart),
     ingredients=st.sampled_from([{}, {"puree": {"density": "1.1 g/ml", "source": "weighed"}}]),
 )

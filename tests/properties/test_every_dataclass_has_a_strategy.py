@@ -84,7 +84,7 @@ def drawn() -> set[type]:
         soaks = [Soak(component=n.component, name="Soak", mass=n.mass) for n in brushed]
         seen.update(kinds_within(soaks))
 
-    @settings(max_examples=200)
+    @settings(max_examples=300)
     @given(kitchens)
     def kitchen_documents(kitchen_document: Any) -> None:
         document = read_kitchen(written(kitchen_document), file="kitchen.yaml")

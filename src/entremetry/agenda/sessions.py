@@ -27,9 +27,10 @@ def people(kitchen: KitchenDocument | None, clock: Clock, end: int) -> tuple[Per
     cooks = [cook for cook in kitchen.people if cook.free] if kitchen else []
     days = tuple(_days(clock, end))
     if not cooks:
-        return (_person(ALONE, clock, end, [(day, [USUAL]) for day in days]),)
+        return (_person(ALONE, clock, end, [(day, [USUAL]) for day in days], frozenset()),)
     return tuple(
-        _person(cook.name, clock, end, [(day, hours(cook, day)) for day in days]) for cook in cooks
+        _person(cook.name, clock, end, [(day, hours(cook, day)) for day in days], _away(cook))
+        for cook in cooks
     )
 
 
@@ -42,9 +43,9 @@ def assumed(kitchen: KitchenDocument | None) -> str:
 
 def hours(cook: Cook, day: date) -> list[Hours]:
     """Free hours of somebody on a day, in order."""
-    if day.isoformat() in cook.away:
+    if day in _away(cook):
         return []
-    dated = [each for each in cook.free if each.date == day.isoformat()]
+    dated = [each for each in cook.free if each.date and date.fromisoformat(each.date) == day]
     weekly = [each for each in cook.free if each.day == WEEKDAYS[day.weekday()]]
     return sorted((each.start, each.end) for each in (*dated, *weekly))
 
@@ -56,13 +57,23 @@ def _days(clock: Clock, end: int) -> Iterator[date]:
         day += timedelta(days=1)
 
 
-def _person(name: str, clock: Clock, end: int, days: list[tuple[date, list[Hours]]]) -> Person:
+def _away(cook: Cook) -> frozenset[date]:
+    return frozenset(date.fromisoformat(day) for day in cook.away)
+
+
+def _person(
+    name: str,
+    clock: Clock,
+    end: int,
+    days: list[tuple[date, list[Hours]]],
+    away: frozenset[date],
+) -> Person:
     sessions: list[Session] = []
     for day, free in days:
         windows = _clipped([_window(clock, day, each) for each in free], end)
         planned = _joined(windows)
         sessions.extend(_session(clock, group) for group in planned)
-        waking = _clipped([_window(clock, day, WAKING)], end)
+        waking = [] if day in away else _clipped([_window(clock, day, WAKING)], end)
         for gap in _gaps(waking, windows):
             if gap.end - gap.start >= WORTH_OFFERING:
                 sessions.append(_session(clock, [gap], offered=True))

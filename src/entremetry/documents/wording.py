@@ -44,7 +44,7 @@ _PATTERNS = {
         "lower-case letters and digits, words joined by hyphens, such as pear-log"
     ),
     r"^([01]\d|2[0-3]):[0-5]\d$": "a time of day, such as '08:30'",
-    r"^([01]\d|2[0-4]):[0-5]\d$": "a time of day, such as '18:30'",
+    r"^(([01]\d|2[0-3]):[0-5]\d|24:00)$": "a time of day up to '24:00', such as '18:30'",
 }
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import AfterValidator, BaseModel, ConfigDict, Field, model_validator
+from pydantic import AfterValidator, BaseModel, ConfigDict, Field, field_validator, model_validator
 
 from entremetry.kitchen.calendar_fields import a_date, a_time_zone
 from entremetry.kitchen.mould_document import MouldDocument
@@ -75,7 +75,7 @@ class FreeHours(_Owned):
         default=None, description="A date instead of a weekday: 2026-11-28."
     )
     start: Annotated[str, Field(pattern=r"^([01]\d|2[0-3]):[0-5]\d$")]
-    end: Annotated[str, Field(pattern=r"^([01]\d|2[0-4]):[0-5]\d$")]
+    end: Annotated[str, Field(pattern=r"^(([01]\d|2[0-3]):[0-5]\d|24:00)$")]
 
     @model_validator(mode="after")
     def _in_order(self) -> FreeHours:
@@ -122,3 +122,10 @@ class KitchenDocument(_Owned):
     people: list[Person] = Field(default_factory=list, max_length=50)
     ingredients: dict[str, OwnIngredient] = Field(default_factory=dict, max_length=500)
     note: Annotated[str, Field(max_length=10_000)] = ""
+
+    @field_validator("people")
+    @classmethod
+    def _told_apart(cls, people: list[Person]) -> list[Person]:
+        if len({person.name for person in people}) < len(people):
+            raise ValueError("a name of its own for each person")
+        return people
