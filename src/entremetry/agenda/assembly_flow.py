@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from entremetry.agenda.component_flow import finished, link_after
+from entremetry.agenda.component_flow import finished, link_after, not_warm_for_long
 from entremetry.agenda.course import Course
 from entremetry.agenda.draft import Link, StepDraft
 from entremetry.agenda.equipment import Equipment
 from entremetry.agenda.hands_on import hands_on
+from entremetry.agenda.keeping import rests_cold
 from entremetry.agenda.waits import Answers, wait
+from entremetry.method.waiting import Until
 
 GLAZED, FILLED, PUT = "glaze-at", "fill", "place"
+AT_ROOM = (GLAZED, PUT, "cut")
 ROLE_ENTERS = {"coating": GLAZED, "garnish": PUT}
 
 
@@ -43,10 +46,21 @@ def assembly_flow(course: Course, equipment: Equipment, answers: Answers) -> tup
 
 
 def _before(course: Course, number: int) -> Iterator[Link]:
-    """The step before."""
+    """The step before; what was frozen does not lie at the bench for long."""
     if number:
         before = course.assembly[number - 1]
-        yield link_after(course.task_id("", number - 1), before, "", course.assembly[number])
+        found = link_after(course.task_id("", number - 1), before, "", course.assembly[number])
+        yield from not_warm_for_long(found) if out_of_the_cold(course, number - 1) else (found,)
+
+
+def out_of_the_cold(course: Course, number: int) -> bool:
+    """Whether a step of the assembly leaves at the bench what has been in the freezer or fridge.
+
+    What is unmoulded goes back.
+    """
+    step, before = course.assembly[number], course.assembly[:number]
+    was_cold = any(isinstance(each, Until) or rests_cold(each) for each in before)
+    return was_cold and step.step in AT_ROOM and step.keeps is None
 
 
 def _entering(course: Course) -> dict[int, list[Link]]:
@@ -64,8 +78,9 @@ def _entering(course: Course) -> dict[int, list[Link]]:
 def enters_at(course: Course, component: str) -> int:
     """Number of the assembly step at which a component comes in.
 
-    The step that names it; else the glazing for a coating, the placing for a garnish and for a base
-    that lies under the piece, the filling for all others; else the first step.
+    The step that names it; else the glazing for a coating, the last placing for a garnish, the
+    placing for a base that lies under the piece, the filling for all others, each time one that
+    names nothing else if there is one; else the first step.
     """
     for number, step in enumerate(course.assembly):
         if component in step.what:
@@ -77,5 +92,7 @@ def enters_at(course: Course, component: str) -> int:
     wanted = ROLE_ENTERS.get(role, FILLED)
     if getattr(placement, "sits", "") == "under":
         wanted = PUT
-    kinds = [step.step for step in course.assembly]
-    return kinds.index(wanted) if wanted in kinds else 0
+    fitting = [number for number, step in enumerate(course.assembly) if step.step == wanted]
+    unnamed = [number for number in fitting if not course.assembly[number].what]
+    found = unnamed or fitting or [0]
+    return found[-1] if role == "garnish" else found[0]

@@ -113,7 +113,7 @@ class Composition:
     def _delay(self, delay: Delay) -> Delay:
         """A limit; what leaves its round has been put back into the freezer meanwhile."""
         rounds = self.flows.in_rounds
-        leaves = delay.before in rounds and rounds[delay.before] is not rounds.get(delay.after)
+        leaves = delay.before in rounds and rounds[delay.before].emptied_by == delay.before
         kept = replace(delay, most=KEPT_FROZEN, firm=False, weight=WEIGHTS[Limit.HABIT])
         return kept if leaves and delay.weight < WEIGHTS[Limit.SAFETY] else delay
 
@@ -125,15 +125,18 @@ class Composition:
         return replace(problem, delays=tuple(d for d in problem.delays if self._matters(d)))
 
     def _matters(self, delay: Delay) -> bool:
-        """Whether a limit between rounds of two moulds matters.
+        """Whether a limit between rounds of two moulds, or out of a mould, matters.
 
-        A round of pieces takes up inserts of the first rounds, as many as it needs.
+        A round of pieces takes up inserts of the first rounds, as many as it needs. What is not
+        frozen comes from the last of them alone.
         """
         (before, made), (after, taken) = round_of(delay.before), round_of(delay.after)
         maker, taker = self.flows.in_rounds.get(before), self.flows.in_rounds.get(after)
-        if maker is None or taker is None or maker is taker:
+        if maker is None or maker is taker:
             return True
-        return maker.made_before(made) < taker.made_before(taken + 1)
+        wanted = maker.cavities if taker is None else taker.made_before(taken + 1)
+        last = wanted <= maker.made_before(made + 1)
+        return maker.made_before(made) < wanted and (last or before == maker.emptied_by)
 
     def _spans(self) -> Iterator[Span]:
         holding = Holding(equipment=self.flows.equipment, ids=self.flows.ids)

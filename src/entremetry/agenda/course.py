@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections import Counter
 from dataclasses import dataclass
 from datetime import datetime
 from functools import cached_property
@@ -14,6 +16,8 @@ from entremetry.method.waiting import Serve
 from entremetry.timings.timed_step import ASSEMBLY, timed_steps
 
 SERVED = Serve(step="serve")
+PLAIN = re.compile(r"[\w.-]+")
+"""What a step's own id is made of, if it is to name a task."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -56,7 +60,27 @@ class Course:
 
     def task_id(self, component: str, number: int) -> str:
         """Id of the task of a step, counted from 0."""
-        steps = self.assembly
-        if component:
-            steps = next(tuple(c.steps) for c in self.dessert.components if c.id == component)
-        return f"{self.key}/{steps[number].id or f'{component or ASSEMBLY}-{number + 1}'}"
+        return self.task_ids[component, number]
+
+    @cached_property
+    def task_ids(self) -> dict[tuple[str, int], str]:
+        """Ids of all tasks by component and number: the step's own id if no other step bears it."""
+        steps = {(c.id, n): step for c in self.dessert.components for n, step in enumerate(c.steps)}
+        steps |= {("", n): step for n, step in enumerate(self.assembly)}
+        numbered = {place: _numbered(*place) for place in steps}
+        borne = Counter([*numbered.values(), *(step.id for step in steps.values())])
+        return {
+            place: f"{self.key}/{_own(step.id, borne) or numbered[place]}"
+            for place, step in steps.items()
+        }
+
+
+def _numbered(component: str, number: int) -> str:
+    """A component's step by its number; one that is called like the assembly is told apart."""
+    between = ".." if component == ASSEMBLY else "-"
+    return f"{component or ASSEMBLY}{between}{number + 1}"
+
+
+def _own(written: str | None, borne: Counter[str | None]) -> str:
+    """The id that an author wrote, if it can name a task."""
+    return written if written and borne[written] == 1 and PLAIN.fullmatch(written) else ""

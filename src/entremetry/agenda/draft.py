@@ -9,7 +9,7 @@ from entremetry.agenda.hands_on import HandsOn
 from entremetry.agenda.keeping import Limit
 from entremetry.agenda.waits import Wait
 from entremetry.method.step import AnyStep
-from entremetry.planning import Delay, Need, Task
+from entremetry.planning import Delay, Need, Part, Task
 
 CLOSES = {"bake": 1, "freeze-until": 2}
 """Minutes of hands that end a wait: out of the oven, out of the insert's mould."""
@@ -76,7 +76,7 @@ class StepDraft:
             waiting=self.wait.minutes,
             waiting_most=self.most,
             closing=self.closing,
-            needs=self.needs,
+            needs=tuple(n for n in self.needs if opening or n.part is not Part.OPENING),
             freshness=FRESH.get(self.step.step, 0),
             firm=self.step.step == "bake",
         )

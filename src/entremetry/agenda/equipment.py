@@ -13,7 +13,7 @@ from entremetry.method.cooking import CoolTo, Heated, Whip
 from entremetry.method.shaping import Bake
 from entremetry.method.step import AnyStep
 from entremetry.planning import Need, Part, Resource
-from entremetry.quantities import format_celsius
+from entremetry.quantities import format_celsius, format_mass, format_volume
 
 HOB, MIXER, BENCH = "hob", "mixer", "bench"
 FREEZER, FRIDGE, FREEZING = "freezer", "fridge", "freezing"
@@ -112,6 +112,22 @@ class Equipment:
         if most is not None:
             units = max(1, math.ceil(mass / HECTOGRAM))
             yield Need(resource=FREEZING, amount=min(most, units), lasting=DAY)
+
+    def shortage(self, place: str, volume: float, name: str) -> Iterator[str]:
+        """That so much dessert [m3] does not fit into the fridge or freezer at all."""
+        size, wanted = self.size(place), decilitres(volume)
+        if size is not None and wanted > size:
+            needs, has = (format_volume(room * DECILITRE) for room in (wanted, size))
+            yield f"{name} takes about {needs} of the {place}, which has {has}: not all of it fits."
+
+    def freezing_shortage(self, mass: float, name: str) -> Iterator[str]:
+        """That so much [kg] at once is more than the freezers freeze in a day."""
+        most = self.freezes_per_day
+        if most is not None and mass > most * HECTOGRAM:
+            yield (
+                f"{name}: {format_mass(mass)} to freeze at once, and the freezers freeze "
+                f"{format_mass(most * HECTOGRAM)} in a day; it takes longer than planned."
+            )
 
     @property
     def freezes_per_day(self) -> int | None:

@@ -58,12 +58,21 @@ class Flows:
 
     @cached_property
     def mouldings(self) -> tuple[Moulding, ...]:
-        """Every mould in use, course by course."""
-        return tuple(
+        """Every mould in use, course by course.
+
+        Raises
+        ------
+        QuantityError
+            If one is filled more often than anybody would.
+        """
+        found = tuple(
             each
             for course in self.courses
             for each in mouldings(course, self.drafts[course.key], self.moulds)
         )
+        for moulding in found:
+            moulding.require_few_rounds()
+        return found
 
     @cached_property
     def in_rounds(self) -> dict[str, Moulding]:

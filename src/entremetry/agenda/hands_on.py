@@ -59,9 +59,8 @@ def hands_on(step: AnyStep, pieces_written: int) -> HandsOn:
     """
     if step.hands_on is None:
         fixed, per_piece = USUAL[step.step]
-        return HandsOn(
-            fixed=fixed, per_piece=per_piece, because="hands as is usual, no source; state hands_on"
-        )
+        because = "hands as is usual, no source; state hands_on" if fixed else ""
+        return HandsOn(fixed=fixed, per_piece=per_piece, because=because)
     minutes = step.hands_on / 60.0
     share = FIXED[step.step in BY_PIECES]
     return HandsOn(

@@ -9,7 +9,6 @@ from entremetry.agenda.cold import Stay
 from entremetry.agenda.equipment import FREEZER, Equipment, decilitres
 from entremetry.agenda.moulding import Moulding
 from entremetry.planning import Span
-from entremetry.quantities import format_volume
 
 Rounds = Callable[[str], tuple[str, ...]]
 """Ids of a task in all its rounds."""
@@ -51,12 +50,11 @@ class Holding:
             )
 
     def shortage(self, stay: Stay, name: str) -> Iterator[str]:
-        """That something does not fit into the cold at all."""
-        size, wanted = self.equipment.size(stay.place), self._wanted(stay)
-        if size is not None and wanted > size:
-            place = "freezer" if stay.place == FREEZER else "fridge"
-            needs, has = (format_volume(room * 1e-4) for room in (wanted, size))
-            yield f"{name} takes about {needs} of the {place}, which has {has}: not all of it fits."
+        """That something does not fit into the cold at all, or is too much to freeze at once."""
+        rounds = len(self.ids(stay.first))
+        yield from self.equipment.shortage(stay.place, stay.volume / rounds, name)
+        if stay.place == FREEZER:
+            yield from self.equipment.freezing_shortage(stay.mass / rounds, name)
 
     def _wanted(self, stay: Stay) -> int:
         return decilitres(stay.volume / len(self.ids(stay.first)))

@@ -50,8 +50,18 @@ READY: dict[str, int] = {
 """Minutes that a finished component may wait, by its kind; common practice, no source."""
 
 
+BAKED = ("base", "crumble")
+"""Kinds that are baked: cooled, they do not gel."""
 NOT_TO_STOP = ("whip", "fold", "cool-to", "fill", "pour")
 """Steps after which the work must go on: what is whipped falls, what is cooled gels."""
+
+
+WARM = 120
+"""Minutes at most between two steps of what is hot, or has left the cold. It never gives.
+
+The two hours of the `fda_food_code` for cooling from 57 to 21 °C; for what thaws at the bench,
+where that code allows more, common practice.
+"""
 
 
 class Limit(StrEnum):
@@ -82,7 +92,9 @@ def keeps(step: AnyStep, kind: str) -> Keeps:
     limit = limit_after(step)
     if step.keeps is not None:
         return Keeps(minutes=math.ceil(step.keeps / 60.0 - 1e-9), limit=limit)
-    if rests_cold(step):
+    if step.step == "cool-to" and kind in BAKED:
+        return Keeps(minutes=AFTER["weigh"])
+    if step.step == "rest" and rests_cold(step):
         return Keeps(minutes=RESTED_COLD.get(kind, DAY))
     return Keeps(minutes=AFTER[step.step], limit=limit)
 
@@ -95,8 +107,13 @@ def limit_after(step: AnyStep) -> Limit:
 
 
 def keeps_ready(last: AnyStep | None, kind: str) -> Keeps:
-    """How long a component may wait once it is finished."""
+    """How long a component may wait once it is finished.
+
+    What freezes or rests in the fridge at the end waits there; a mousse in the fridge sets.
+    """
     if last is not None and (last.keeps is not None or last.step == "freeze-until"):
+        return keeps(last, kind)
+    if last is not None and last.step == "rest" and rests_cold(last) and kind != "mousse":
         return keeps(last, kind)
     return Keeps(minutes=READY[kind], limit=READY_LIMIT.get(kind, Limit.HABIT))
 

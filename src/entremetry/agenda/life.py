@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from entremetry.agenda.draft import WEIGHTS
@@ -10,7 +10,11 @@ from entremetry.agenda.keeping import Limit
 from entremetry.agenda.local_time import Clock
 from entremetry.agenda.moulding import AT_ONCE
 from entremetry.agenda.record import Record
+from entremetry.errors import ProblemError, did_you_mean, nearest_names
 from entremetry.planning import Done, History, Person, Problem, Running, Task, Window
+
+LASTS_AT_MOST = 30 * 1440
+"""Minutes of the longest task that can be told of."""
 
 
 def history(record: Record, clock: Clock, *, failed: frozenset[str] = frozenset()) -> History:
@@ -34,20 +38,60 @@ def to_make_again(problem: Problem, record: Record) -> frozenset[str]:
     """Tasks that must be done once more: what failed, what it was made of, what was made of it.
 
     What went before counts as far as the work could not stop in between: an insert that waited in
-    the freezer is still there.
+    the freezer is still there. What else was made of that in time is good and stays.
     """
     told = {entry.task for entry in record.entries}
-    found, left = set(record.again), list(record.again)
+    done_as = {
+        task: merge.together.id
+        for merge in problem.merges
+        if merge.together.id in told
+        for task in merge.tasks
+    }
+    onward: dict[str, set[str]] = {}
+    back: dict[str, set[str]] = {}
+    for delay in problem.delays:
+        before, after = (done_as.get(name, name) for name in (delay.before, delay.after))
+        onward.setdefault(before, set()).add(after)
+        if delay.most is not None and delay.most < AT_ONCE:
+            back.setdefault(after, set()).add(before)
+    failed = reached({done_as.get(name, name) for name in record.again}, onward, told)
+    return reached(failed, back, told)
+
+
+def reached(tasks: Iterable[str], steps: Mapping[str, set[str]], among: set[str]) -> frozenset[str]:
+    """Tasks, and all that one comes to from them by steps to some others."""
+    found, left = set(tasks), list(tasks)
     while left:
-        task = left.pop()
-        for delay in problem.delays:
-            bound = delay.most is not None and delay.most < AT_ONCE
-            near = delay.before if delay.after == task and bound else None
-            near = delay.after if delay.before == task else near
-            if near is not None and near in told and near not in found:
+        for near in steps.get(left.pop(), ()):
+            if near in among and near not in found:
                 found.add(near)
                 left.append(near)
     return frozenset(found)
+
+
+def require_known(problem: Problem, record: Record) -> None:
+    """Refuse a record of tasks that are not in the problem, or of lengths that cannot be.
+
+    Raises
+    ------
+    ProblemError
+        With all faults at once.
+    """
+    known = {task.id for task in problem.all_tasks}
+    lengths = dict(record.lasts)
+    told = dict.fromkeys([*(e.task for e in record.entries), *record.again, *lengths])
+    faults = [
+        f"no task is called '{name}'{did_you_mean(nearest_names(name, known))}"
+        for name in told
+        if name not in known
+    ]
+    faults += [
+        f"task '{name}' lasts {minutes} minutes; accepted: 0 to {LASTS_AT_MOST}"
+        for name, minutes in lengths.items()
+        if not 0 <= minutes <= LASTS_AT_MOST
+    ]
+    if faults:
+        raise ProblemError(faults)
 
 
 def yielding(problem: Problem) -> Problem:
@@ -59,8 +103,16 @@ def yielding(problem: Problem) -> Problem:
 
 def with_lengths(problem: Problem, lasts: Iterable[tuple[str, int]]) -> Problem:
     """A problem in which some tasks last as long as they turn out to."""
-    changed = tuple(lasting(problem.task(task), minutes) for task, minutes in lasts)
-    return problem.with_tasks(*changed)
+    lengths = dict(lasts)
+
+    def changed(task: Task) -> Task:
+        return lasting(task, lengths[task.id]) if task.id in lengths else task
+
+    return replace(
+        problem,
+        tasks=tuple(changed(task) for task in problem.tasks),
+        merges=tuple(replace(m, together=changed(m.together)) for m in problem.merges),
+    )
 
 
 def lasting(task: Task, minutes: int) -> Task:

@@ -6,10 +6,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from entremetry.agenda import sessions
+from entremetry.agenda.component_flow import hot_when_ready
 from entremetry.agenda.course import Course
 from entremetry.agenda.draft import StepDraft
+from entremetry.agenda.equipment import FRIDGE
 from entremetry.agenda.flows import Flows
 from entremetry.agenda.holding import Holding, mould_id
+from entremetry.agenda.keeping import rests_cold
 from entremetry.agenda.telling_steps import task_words
 from entremetry.agenda.words import TaskWords
 from entremetry.planning import Merge
@@ -52,6 +55,11 @@ class MenuWords:
         yield from self.flows.equipment.assumptions()
         if text := sessions.assumed(self.flows.equipment.kitchen):
             yield text
+        for course in self.flows.courses:
+            mould = course.dessert.mould
+            if not mould.vessel and mould.id not in self.flows.moulds:
+                trays = "1 tray" if mould.owned == 1 else f"{mould.owned} trays"
+                yield f"The kitchen does not list the mould '{mould.name}': {trays} assumed."
         with_mould = {moulding.emptied_by for moulding in self.flows.mouldings}
         for course, draft in self.flows.each:
             frozen = draft.component and draft.step.step == "freeze-until"
@@ -64,9 +72,21 @@ class MenuWords:
         for _, draft in self.flows.each:
             if draft.wait.caution:
                 yield draft.wait.caution
+        for course in self.flows.courses:
+            for component in course.components:
+                if hot_when_ready(component):
+                    yield (
+                        f"{component.name} is hot when it is finished: if it waits, cool it below "
+                        "21 °C within two hours and keep it in the fridge."
+                    )
         holding = Holding(equipment=self.flows.equipment, ids=self.flows.ids)
         for course, stay in self.flows.stays:
             yield from holding.shortage(stay, course.dessert.document.name)
+        for course, draft in self.flows.each:
+            if draft.component and rests_cold(draft.step):
+                volume = course.batch(draft.component).volume.value
+                name = course.dessert.names[draft.component]
+                yield from self.flows.equipment.shortage(FRIDGE, volume, name)
 
 
 def together(words: Sequence[TaskWords], tasks: tuple[str, ...]) -> TaskWords:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from typing import Any
 
 from entremetry.agenda.course import Course
@@ -13,8 +14,8 @@ from entremetry.method.share import Part
 from entremetry.method.step import AnyStep, scaled_steps
 from entremetry.planning import Merge, Need, Resource, Task
 
-ADDED_UP = (FREEZER, FRIDGE, FREEZING)
-"""Resources of which a larger batch takes up more; a pan, a bowl or a tray stays one."""
+COLD = (FREEZER, FRIDGE, FREEZING)
+"""Resources of which a larger batch takes up more, as of trays in the oven; a pan stays one."""
 TOLD_APART = 6
 """Decimals to which shares of a formula are compared."""
 
@@ -29,27 +30,37 @@ def merges(
     for course, _ in flows:
         for component in course.components:
             if component.steps:
-                alike.setdefault(signature(component), []).append((course, component))
+                made_of = signature(component, course.dessert.components)
+                alike.setdefault(made_of, []).append((course, component))
     drafts = {name: draft for _, found in flows for name, draft in found.items()}
     for group in alike.values():
         if len({course.key for course, _ in group}) < 2:
             continue
         for number in range(len(group[0][1].steps)):
             same = [drafts[course.task_id(component.id, number)] for course, component in group]
-            if not any(draft.id in in_rounds for draft in same):
+            if not any(draft.id in in_rounds for draft in same) and _fit(same, resources):
                 yield Merge(tasks=tuple(d.id for d in same), together=_together(same, resources))
 
 
-def signature(component: Component) -> tuple[Any, ...]:
-    """What two components must share to be made in one go: formula, by shares, and method."""
+def signature(component: Component, others: Sequence[Component]) -> tuple[Any, ...]:
+    """What two components must share to be made in one go: formula, by shares, and method.
+
+    `others` are the components of its dessert: of two that are made from a third, that must be
+    alike as well.
+    """
     total = sum(line.mass for line in component.lines)
-    lines = sorted((_origin(line), _rounded(line.mass / total)) for line in component.lines)
+    lines = frozenset(
+        (_origin(line, others), _rounded(line.mass / total)) for line in component.lines
+    )
     steps = scaled_steps(component.steps, 1.0 / total)
-    return component.kind, tuple(lines), tuple(_step(step) for step in steps)
+    return component.kind, lines, tuple(_step(step) for step in steps)
 
 
-def _origin(line: Line) -> str:
-    return line.ingredient.id if line.ingredient else str(line.component)
+def _origin(line: Line, others: Sequence[Component]) -> Any:
+    """The ingredient itself: two documents may call things of their own by one name."""
+    if line.component is None:
+        return line.ingredient
+    return signature(next(each for each in others if each.id == line.component), others)
 
 
 def _step(step: AnyStep) -> tuple[Any, ...]:
@@ -83,20 +94,25 @@ def _together(same: Sequence[StepDraft], resources: Mapping[str, Resource]) -> T
         closing=closing,
         needs=tuple(_needs(tasks, resources)),
         freshness=sum(task.freshness for task in tasks),
+        firm=any(task.firm for task in tasks),
     )
 
 
 def _needs(tasks: Sequence[Task], resources: Mapping[str, Resource]) -> Iterator[Need]:
     for need in tasks[0].needs:
-        if need.resource in ADDED_UP:
-            amounts = [n.amount for t in tasks for n in t.needs if n.resource == need.resource]
+        if need.resource in COLD or need.state:
             most = resources[need.resource].capacity
-            yield Need(
-                resource=need.resource,
-                amount=min(most, sum(amounts)),
-                part=need.part,
-                state=need.state,
-                lasting=need.lasting,
-            )
+            yield replace(need, amount=min(most, _amount(need.resource, tasks)))
         else:
             yield need
+
+
+def _amount(resource: str, tasks: Sequence[Task]) -> int:
+    return sum(n.amount for task in tasks for n in task.needs if n.resource == resource)
+
+
+def _fit(same: Sequence[StepDraft], resources: Mapping[str, Resource]) -> bool:
+    """Whether the oven takes the trays of all at once."""
+    tasks = [draft.task() for draft in same]
+    ovens = {need.resource for task in tasks for need in task.needs if need.state}
+    return all(_amount(oven, tasks) <= resources[oven].capacity for oven in ovens)

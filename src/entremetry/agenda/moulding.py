@@ -9,11 +9,13 @@ from dataclasses import dataclass
 from entremetry.agenda.course import Course
 from entremetry.agenda.draft import StepDraft
 from entremetry.dessert.placement import InsertPlacement
+from entremetry.errors import QuantityError
 from entremetry.kitchen.mould import Mould
 from entremetry.planning import Batches
 
 AT_ONCE = 240
 """Minutes: work that may not stop for as long belongs to one round."""
+MOST_ROUNDS = 50
 ALIKE = 0.02
 """An insert's mould may differ from the insert by that share of volume and height."""
 
@@ -44,6 +46,23 @@ class Moulding:
     def rounds(self) -> int:
         """How often the mould is filled."""
         return math.ceil(self.cavities / self.at_once)
+
+    def require_few_rounds(self) -> None:
+        """Refuse more rounds than a plan can hold.
+
+        Raises
+        ------
+        QuantityError
+            With the trays that would do.
+        """
+        if self.rounds > MOST_ROUNDS:
+            enough = math.ceil(self.cavities / self.per_tray / MOST_ROUNDS)
+            raise QuantityError(
+                f"{self.rounds} rounds of the mould '{self.name}' for {self.cavities} cavities "
+                f"with {self.owned} of its trays",
+                f"{MOST_ROUNDS} rounds at most; plan fewer pieces, or list this mould in the "
+                f"kitchen as owned {enough} times",
+            )
 
     @property
     def sizes(self) -> tuple[int, ...]:

@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from entremetry.agenda.keeping import rests_cold
 from entremetry.errors import EntremetryError
 from entremetry.method.cooking import CoolTo, Heated
 from entremetry.method.step import AnyStep
@@ -27,6 +28,8 @@ USUAL = {
     "thaw-until": 240.0,
 }
 """Minutes where nothing is stated and nothing can be computed: common practice, no source."""
+HELD = {True: 1440, False: 120}
+"""Minutes that something is held if nothing is stated, by whether it is in the fridge."""
 ROUNDED = 5
 """Long waits are planned to five minutes."""
 
@@ -51,10 +54,25 @@ def wait(step: AnyStep, *, hands: float, step_id: str | None, answers: Answers) 
     is planned, so that it is over for sure; of a cooling time the best estimate.
     """
     if isinstance(step, Hold):
-        return Wait(minutes=0, most=_minutes(step.time), because="as long as the document lets it")
-    if step_id is not None and isinstance(step, CoolTo | FreezeUntil | ThawUntil):
+        return _held(step)
+    if (
+        step_id is not None
+        and getattr(step, "temperature", None) is not None
+        and isinstance(step, CoolTo | FreezeUntil | ThawUntil)
+    ):
         return _computed(step, hands, step_id, answers)
     return _stated(step, hands)
+
+
+def _held(step: Hold) -> Wait:
+    """A step that ends when it is wanted."""
+    if step.time is not None:
+        return Wait(minutes=0, most=_minutes(step.time), because="as long as the document lets it")
+    return Wait(
+        minutes=0,
+        most=HELD[rests_cold(step)],
+        because="held as long as is usual, no source; state its time",
+    )
 
 
 def _computed(step: AnyStep, hands: float, step_id: str, answers: Answers) -> Wait:
@@ -101,5 +119,5 @@ def _rest(minutes: float, hands: float) -> int:
     return max(0, math.ceil(minutes - 1e-9) - math.ceil(hands - 1e-9))
 
 
-def _minutes(time: float | None) -> int | None:
-    return None if time is None else math.ceil(time / 60.0 - 1e-9)
+def _minutes(time: float) -> int:
+    return math.ceil(time / 60.0 - 1e-9)

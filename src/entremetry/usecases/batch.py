@@ -155,15 +155,27 @@ def _sheet(
 ) -> BatchSheet:
     if have is not None and pieces is not None:
         raise QuantityError("a number of pieces and what there is", "one of the two")
+    return reckoned_sheet(text, file, around, pieces=pieces, mould=mould, have=have)[1]
+
+
+def reckoned_sheet(
+    text: str,
+    file: str,
+    around: Surroundings,
+    *,
+    pieces: int | None = None,
+    mould: str | None = None,
+    have: tuple[str, str] | None = None,
+) -> tuple[Reckoning, BatchSheet]:
+    """A document read, looked up, made and placed, and its batch sheet."""
     document, tree = read_dessert(text, file=file)
     reckoning = _reckoned(document, tree, file, around, mould)
     if have is not None:
         pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
     number = _allowed(document.pieces if pieces is None else pieces)
+    measures = around.measures(document)
     with located(document, tree, file=file):
-        return batch_sheet(
-            reckoning, pieces=number, measures=around.measures(document), fan=around.fan
-        )
+        return reckoning, batch_sheet(reckoning, pieces=number, measures=measures, fan=around.fan)
 
 
 def reckoned(text: str, file: str, around: Surroundings, mould: str | None = None) -> Reckoning:

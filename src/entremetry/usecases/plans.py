@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
 from functools import lru_cache
+from itertools import chain, count
 from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
@@ -16,27 +17,37 @@ from entremetry.agenda.composing import compose
 from entremetry.agenda.course import Course as MenuCourse
 from entremetry.agenda.equipment import Equipment, ovens_by_temperature
 from entremetry.agenda.flows import Flows
-from entremetry.agenda.life import held_back, history, to_make_again, with_lengths, yielding
-from entremetry.agenda.local_time import Clock, local_time, said
+from entremetry.agenda.life import (
+    held_back,
+    history,
+    require_known,
+    to_make_again,
+    with_lengths,
+    yielding,
+)
+from entremetry.agenda.local_time import Clock, elapsed, local_time, said
 from entremetry.agenda.menu import Menu
+from entremetry.agenda.menu_faults import require_whole
 from entremetry.agenda.record import Record
 from entremetry.agenda.telling import Teller, state_of
 from entremetry.agenda.waits import Answers
-from entremetry.dessert.batch import batch_sheet
 from entremetry.dessert.reading import read_dessert
-from entremetry.errors import QuantityError, StoreError
+from entremetry.errors import ProblemError, QuantityError, StoreError, UnknownName
 from entremetry.kitchen.mould import Mould
 from entremetry.planning import Limits, Plan, plan, replan
 from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
-from entremetry.usecases.batch import Surroundings, reckoned, surroundings
+from entremetry.usecases.batch import Surroundings, reckoned_sheet, surroundings
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
 
 DAYS = 4
 """Days before the last service at which a plan may begin if nothing else is said."""
+LONGEST = 60
+"""Days that a plan may last."""
+NO_PLAN = "this is no plan that was kept"
 COURSES = 20
 """Desserts that one menu may have."""
 
@@ -134,6 +145,7 @@ def planned_anew(planned: Planned, record: Record, *, limits: Limits | None = No
     """
     if planned.plan is None:
         raise QuantityError("a menu without a plan", "a plan that can be made anew")
+    require_known(planned.menu.problem, record)
     teller = Teller(menu=planned.menu)
     problem = with_lengths(yielding(planned.menu.problem), record.lasts)
     if record.not_before is not None:
@@ -170,13 +182,15 @@ def planned_from(text: str) -> Planned:
     from pydantic import ValidationError
 
     try:
-        return _adapter().validate_json(text)
+        planned = _adapter().validate_json(text)
+        require_whole(planned.menu, planned.plan)
     except ValidationError as error:
         first = error.errors()[0]
         place = ".".join(str(part) for part in first["loc"])
-        raise StoreError(
-            f"this is no plan that was kept: {place or 'it'}: {first['msg']}"
-        ) from None
+        raise StoreError(f"{NO_PLAN}: {place or 'it'}: {first['msg']}") from None
+    except (ProblemError, QuantityError, UnknownName) as error:
+        raise StoreError(f"{NO_PLAN}: {error}") from None
+    return planned
 
 
 @lru_cache(maxsize=1)
@@ -194,39 +208,38 @@ def _beginning(
     Raises
     ------
     QuantityError
-        If something is served before it.
+        If something is served before it, or too long after.
     """
-    this_minute = now.astimezone(zone).replace(second=0, microsecond=0)
-    usual = max(hours).astimezone(UTC) - timedelta(days=DAYS)
-    first = local_time(begin, zone) if begin else max(this_minute, usual.astimezone(zone))
+    this_minute = now.astimezone(UTC).replace(second=0, microsecond=0)
+    last = max(hour.astimezone(UTC) for hour in hours)
+    usual = max(this_minute, last - timedelta(days=DAYS)).astimezone(zone)
+    first = usual if begin is None else local_time(begin, zone)
     for hour in hours:
-        if hour <= first:
+        if elapsed(first, hour) <= timedelta(0):
             raise QuantityError(
                 f"a service on {said(hour)}, and the plan begins on {said(first)}",
                 "an hour of service that is still to come",
             )
+    if elapsed(first, last) > timedelta(days=LONGEST):
+        raise QuantityError(
+            f"a plan from {first:%Y-%m-%d} to {last:%Y-%m-%d}",
+            f"{LONGEST} days at most; begin later",
+        )
     return first
 
 
 def _keys(courses: Sequence[Course]) -> list[str]:
     """A name for each course: the id of its dessert, numbered where it comes twice."""
-    ids = [read_dessert(course.text, file=course.file)[0].id for course in courses]
-    keys = []
-    for number, name in enumerate(ids):
-        before = ids[:number].count(name)
-        keys.append(f"{name}-again-{before}" if before else name)
+    keys: list[str] = []
+    for course in courses:
+        name = read_dessert(course.text, file=course.file)[0].id
+        again = (f"{name}-again-{number}" for number in count(1))
+        keys.append(next(key for key in chain([name], again) if key not in keys))
     return keys
 
 
 def _course(course: Course, hour: datetime, around: Surroundings, key: str) -> MenuCourse:
-    reckoning = reckoned(course.text, course.file, around)
-    document = reckoning.dessert.document
-    sheet = batch_sheet(
-        reckoning,
-        pieces=course.pieces or document.pieces,
-        measures=around.measures(document),
-        fan=around.fan,
-    )
+    reckoning, sheet = reckoned_sheet(course.text, course.file, around, pieces=course.pieces)
     return MenuCourse(key=key, reckoning=reckoning, sheet=sheet, at=hour)
 
 

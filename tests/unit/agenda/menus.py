@@ -102,7 +102,11 @@ components:
       - {step: mix, hands_on: 5 min}
       - {step: bake, at: 180 °C, time: 20 min, hands_on: 2 min}
 placement:
-  - {component: dough, as: base, cut_out: {kind: disc, diameter: 60 mm}, thickness: 4 mm}
+  - component: dough
+    as: base
+    cut_out: {kind: disc, diameter: 60 mm}
+    thickness: 4 mm
+    sits: under
 assembly: [{step: serve}]
 """
 

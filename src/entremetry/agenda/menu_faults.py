@@ -1,0 +1,52 @@
+"""What is wrong with a menu and its plan that come from outside."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from entremetry.agenda.menu import Menu
+from entremetry.errors import ProblemError
+from entremetry.kitchen.calendar_fields import a_time_zone
+from entremetry.planning import Plan
+
+
+def require_whole(menu: Menu, plan: Plan | None) -> None:
+    """Refuse a menu that lacks words or services, and a plan of other tasks or people.
+
+    Raises
+    ------
+    QuantityError
+        If nobody knows its time zone.
+    ProblemError
+        With all other faults at once.
+    """
+    a_time_zone(menu.zone)
+    faults = (*menu_faults(menu), *(plan_faults(menu, plan) if plan else ()))
+    if faults:
+        raise ProblemError(faults)
+
+
+def menu_faults(menu: Menu) -> Iterator[str]:
+    """Yield what a menu does not tell."""
+    if menu.origin.tzinfo is None:
+        yield "its beginning has no zone"
+    served = {service.task for service in menu.problem.services}
+    yield from (f"'{d.name}' is never served" for d in menu.dishes if d.serving not in served)
+    told = dict(menu.words)
+    tasks = menu.problem.all_tasks
+    yield from (f"task '{task.id}' has no words" for task in tasks if task.id not in told)
+
+
+def plan_faults(menu: Menu, plan: Plan) -> Iterator[str]:
+    """Yield tasks that are not placed once, and hands of nobody."""
+    problem = menu.problem
+    placed = Counter(each.task for each in plan.placed)
+    for task in problem.tasks:
+        if placed[task.id] != 1:
+            yield f"task '{task.id}' is placed {placed[task.id]} times; accepted: once"
+    known = {task.id for task in problem.all_tasks}
+    yield from (f"no task is called '{name}'" for name in placed if name not in known)
+    people = {person.id for person in problem.people}
+    hands = dict.fromkeys(hand.person for each in plan.placed for hand in each.hands)
+    yield from (f"no person is called '{name}'" for name in hands if name not in people)
