@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
@@ -129,7 +130,7 @@ def not_warm_for_long(link: Link) -> Iterator[Link]:
 def link_after(before: str, step: AnyStep, kind: str, following: AnyStep) -> Link:
     """The limit between a step and the one after it: as the document says, else as it keeps."""
     if following.within is not None:
-        most = max(0, int(following.within // 60))
+        most = math.floor(following.within / 60.0 + 1e-9)
         return Link(before=before, most=most, limit=max(limit_after(step), Limit.CRAFT, key=_order))
     kept = keeps(step, kind)
     return Link(before=before, most=kept.minutes, limit=kept.limit)

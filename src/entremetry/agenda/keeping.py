@@ -91,7 +91,7 @@ def keeps(step: AnyStep, kind: str) -> Keeps:
     """
     limit = limit_after(step)
     if step.keeps is not None:
-        return Keeps(minutes=math.ceil(step.keeps / 60.0 - 1e-9), limit=limit)
+        return Keeps(minutes=math.floor(step.keeps / 60.0 + 1e-9), limit=limit)
     if step.step == "cool-to" and kind in BAKED:
         return Keeps(minutes=AFTER["weigh"])
     if step.step == "rest" and rests_cold(step):

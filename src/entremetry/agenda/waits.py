@@ -120,4 +120,4 @@ def _rest(minutes: float, hands: float) -> int:
 
 
 def _minutes(time: float) -> int:
-    return math.ceil(time / 60.0 - 1e-9)
+    return math.floor(time / 60.0 + 1e-9)

@@ -13,7 +13,7 @@ CHILLED = step(step="rest", temperature="4 °C", time="12 h")
 
 
 def test_what_is_stated_goes_before_what_is_usual() -> None:
-    assert keeps(step(step="mix", keeps="90 s"), "mousse") == Keeps(minutes=2)
+    assert keeps(step(step="mix", keeps="90 s"), "mousse") == Keeps(minutes=1)
 
 
 def test_what_is_thawed_keeps_a_day_and_that_never_gives() -> None:
