@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from entremetry.agenda.keeping import rests_cold
+from entremetry.agenda.menu import Thing
 from entremetry.dessert.batch_sheet import ComponentBatch
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.method.cooking import CoolTo, Heated, Whip
@@ -44,18 +45,18 @@ class Equipment:
         """Everything there is, moulds left out."""
         return tuple(self._resources())
 
-    def names(self) -> dict[str, str]:
-        """What each resource is called in a sentence."""
+    def things(self) -> Iterator[Thing]:
+        """What each resource is called."""
         bowls = self.kitchen.mixers[0].name if self.kitchen and self.kitchen.mixers else "mixer"
-        return {
-            HOB: "ring of the hob",
-            MIXER: bowls,
-            BENCH: "place at the bench",
-            FREEZER: "room in the freezer, in decilitres",
-            FRIDGE: "room in the fridge, in decilitres",
-            FREEZING: "what the freezer can freeze in a day, in units of 100 g",
-            **{oven_id(n): f"{name}, trays" for n, (name, _) in enumerate(self.ovens)},
-        }
+        yield Thing(id=HOB, name="ring of the hob", place="hob")
+        yield Thing(id=MIXER, name=bowls, place=bowls)
+        yield Thing(id=BENCH, name="place at the bench", place="bench")
+        yield Thing(id=FREEZER, name="room in the freezer, in decilitres", place="freezer")
+        yield Thing(id=FRIDGE, name="room in the fridge, in decilitres", place="fridge")
+        power = "what the freezer can freeze in a day, in units of 100 g"
+        yield Thing(id=FREEZING, name=power, place="")
+        for number, (name, _) in enumerate(self.ovens):
+            yield Thing(id=oven_id(number), name=f"trays in the oven '{name}'", place=name)
 
     def assumptions(self) -> Iterator[str]:
         """What a kitchen does not say and is taken for granted."""

@@ -21,6 +21,15 @@ class Dish:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Thing:
+    """What a resource is called: counted, in a sentence about the plan, and as a place of work."""
+
+    id: str
+    name: str
+    place: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Menu:
     """Everything that a plan is made from, and made anew from: tasks by id with their words.
 
@@ -32,6 +41,6 @@ class Menu:
     dishes: tuple[Dish, ...]
     problem: Problem
     words: tuple[tuple[str, TaskWords], ...]
-    things: tuple[tuple[str, str], ...]
+    things: tuple[Thing, ...]
     assumptions: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()

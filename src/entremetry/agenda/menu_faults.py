@@ -36,6 +36,9 @@ def menu_faults(menu: Menu) -> Iterator[str]:
     told = dict(menu.words)
     tasks = menu.problem.all_tasks
     yield from (f"task '{task.id}' has no words" for task in tasks if task.id not in told)
+    named = {thing.id for thing in menu.things}
+    resources = (resource.id for resource in menu.problem.resources)
+    yield from (f"resource '{name}' has no name" for name in resources if name not in named)
 
 
 def plan_faults(menu: Menu, plan: Plan) -> Iterator[str]:

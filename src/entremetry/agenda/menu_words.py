@@ -13,6 +13,7 @@ from entremetry.agenda.equipment import FRIDGE
 from entremetry.agenda.flows import Flows
 from entremetry.agenda.holding import Holding, mould_id
 from entremetry.agenda.keeping import rests_cold
+from entremetry.agenda.menu import Thing
 from entremetry.agenda.telling_steps import task_words
 from entremetry.agenda.words import TaskWords
 from entremetry.planning import Merge
@@ -44,11 +45,11 @@ class MenuWords:
             words = task_words(course, draft, share=share, number=number, rounds=moulding.rounds)
             yield round_id(draft.id, number), words
 
-    def of_things(self) -> Iterator[tuple[str, str]]:
+    def of_things(self) -> Iterator[Thing]:
         """What each resource is called."""
-        yield from self.flows.equipment.names().items()
-        for moulding in self.flows.mouldings:
-            yield mould_id(moulding.mould), f"{moulding.name}, trays"
+        yield from self.flows.equipment.things()
+        for name in dict.fromkeys((each.mould, each.name) for each in self.flows.mouldings):
+            yield Thing(id=mould_id(name[0]), name=f"trays of '{name[1]}'", place=name[1])
 
     def assumptions(self) -> Iterator[str]:
         """What documents and kitchen do not tell."""

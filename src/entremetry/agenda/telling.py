@@ -2,50 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import groupby
 from zoneinfo import ZoneInfo
 
 from entremetry.agenda.agenda import (
     Agenda,
-    AgendaSession,
     AgendaTask,
-    GoalReached,
     Hands,
     Served,
     State,
     WayOut,
 )
+from entremetry.agenda.bench_sessions import sessions
+from entremetry.agenda.goals import goal_reached
 from entremetry.agenda.local_time import Clock
 from entremetry.agenda.menu import Menu
 from entremetry.agenda.words import TaskWords
 from entremetry.planning import (
     Change,
-    Goal,
-    GoalReport,
     History,
-    Person,
     Placed,
     Plan,
     Problem,
     Result,
-    Session,
     Status,
     told_change,
     told_conflict,
 )
-
-GOALS = {
-    Goal.SESSIONS: "Working sessions",
-    Goal.BENCH: "Time at the bench",
-    Goal.FRESHNESS: "Age of what should be fresh",
-    Goal.SPREAD: "Work in the fullest session",
-    Goal.FINISH: "End of all work",
-    Goal.MOVES: "Work that moved",
-}
-COUNTED = {Goal.SESSIONS}
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -61,8 +46,13 @@ class Teller:
 
     @cached_property
     def things(self) -> Mapping[str, str]:
-        """What resources are called."""
-        return dict(self.menu.things)
+        """What resources are called in a sentence about the plan."""
+        return {thing.id: thing.name for thing in self.menu.things}
+
+    @cached_property
+    def places(self) -> Mapping[str, str]:
+        """What a task is said to use; none for what is only counted."""
+        return {thing.id: thing.place for thing in self.menu.things}
 
     @cached_property
     def clock(self) -> Clock:
@@ -89,7 +79,7 @@ class Teller:
             undecided=result.status is Status.UNDECIDED,
             cancelled=result.cancelled,
             tasks=self.tasks(problem, plan, before, history) if plan else (),
-            sessions=self.sessions(problem, plan) if plan else (),
+            sessions=sessions(problem, plan, self.clock) if plan else (),
             goals=tuple(goal_reached(report) for report in result.goals),
             changes=tuple(self.change(each) for each in result.changes),
             conflicts=tuple(
@@ -100,7 +90,7 @@ class Teller:
                 WayOut(
                     changes=tuple(self.change(change) for change in each.changes),
                     tasks=self.tasks(each.problem, each.plan),
-                    sessions=self.sessions(each.problem, each.plan),
+                    sessions=sessions(each.problem, each.plan, self.clock),
                     served=self.served(each.problem),
                 )
                 for each in result.alternatives
@@ -167,7 +157,7 @@ class Teller:
             hands=hands,
             hands_on=hands_on,
             waiting=max(0, placed.end - placed.start - hands_on),
-            uses=tuple(dict.fromkeys(self.name(use) for use in uses)),
+            uses=tuple(dict.fromkeys(filter(None, (self.places[use] for use in uses)))),
             amounts=words.amounts,
             because=words.because,
             round=words.round,
@@ -177,42 +167,6 @@ class Teller:
             moved=placed.start - old,
         )
 
-    def sessions(self, problem: Problem, plan: Plan) -> tuple[AgendaSession, ...]:
-        """Sessions in which somebody works, in order."""
-        return tuple(sorted(self._sessions(problem, plan), key=lambda each: each.start))
-
-    def _sessions(self, problem: Problem, plan: Plan) -> Iterator[AgendaSession]:
-        for person in problem.people:
-            work = sorted(
-                (hand.start, hand.end, placed.task)
-                for placed in plan.placed
-                for hand in placed.hands
-                if hand.person == person.id and not placed.within
-            )
-            for session, group in groupby(work, key=lambda each: session_at(person, each[0])):
-                yield self.session(person, session, list(group))
-
-    def session(
-        self, person: Person, session: Session, work: list[tuple[int, int, str]]
-    ) -> AgendaSession:
-        """One session with work in it, in order of the work (start, end, task)."""
-        start, end = work[0][0], max(stop for _, stop, _ in work)
-        hands_on = sum(stop - begin for begin, stop, _ in work)
-        return AgendaSession(
-            id=f"{session.id}, {person.id}",
-            person=person.id,
-            start=self.clock.moment(start),
-            end=self.clock.moment(end),
-            tasks=tuple(dict.fromkeys(task for _, _, task in work)),
-            hands_on=hands_on,
-            idle=end - start - hands_on,
-        )
-
-
-def session_at(person: Person, minute: int) -> Session:
-    """The session that somebody works in: the last that began; overtime belongs to it."""
-    return [session for session in person.sessions if session.start <= minute][-1]
-
 
 def state_of(task: str, history: History | None) -> State:
     """What has become of a task."""
@@ -221,24 +175,3 @@ def state_of(task: str, history: History | None) -> State:
     if history.done_task(task):
         return State.DONE
     return State.UNDER_WAY if history.running_task(task) else State.TO_COME
-
-
-def goal_reached(report: GoalReport) -> GoalReached:
-    """One goal in words."""
-    say = str if report.goal in COUNTED else minutes
-    value = say(report.value)
-    if report.goal is Goal.FRESHNESS:
-        text = (
-            "proved as low as can be" if report.proved else f"within {report.gap:.1%} of the least"
-        )
-    elif report.proved:
-        text = f"{value}: nothing less is possible"
-    else:
-        text = f"{value}: at least {say(report.bound)} is needed"
-    return GoalReached(name=GOALS[report.goal], text=text, proved=report.proved)
-
-
-def minutes(value: int) -> str:
-    """Minutes as hours and minutes."""
-    hours, rest = divmod(value, 60)
-    return f"{hours} h {rest:02d} min" if hours else f"{rest} min"

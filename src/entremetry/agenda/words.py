@@ -25,6 +25,8 @@ class TaskWords:
     def name(self) -> str:
         """What it is called in a sentence about the plan."""
         whose = self.component_name or self.dessert_name
+        if self.kind == "serve":
+            return whose
         number = f" (round {self.round})" if self.rounds > 1 else ""
         return f"{whose}: {first_words(self.text)}{number}"
 

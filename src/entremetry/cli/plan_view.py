@@ -151,7 +151,9 @@ def _lines(agenda: Agenda, width: int) -> Iterator[str]:
     for _, block in sorted(blocks, key=lambda each: each[0]):
         yield ""
         yield from block
-    yield from _listed("How good this plan is", [goal.text for goal in agenda.goals])
+    yield from _listed(
+        "How good this plan is", [f"{goal.name}: {goal.text}" for goal in agenda.goals]
+    )
     yield from _listed("Take care", agenda.cautions)
     yield from _listed("Taken for granted", agenda.assumptions)
 
