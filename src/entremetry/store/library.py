@@ -11,6 +11,7 @@ from entremetry.errors import Conflict, StoreError
 from entremetry.store import revisions
 from entremetry.store.backup import backup
 from entremetry.store.database import Database
+from entremetry.store.plans import Plans
 from entremetry.store.stored import Draft, Kind, Origin, Revision, StoredDocument
 
 
@@ -21,10 +22,15 @@ def now() -> datetime:
 
 @dataclass(frozen=True, slots=True)
 class Library:
-    """Desserts and kitchens; each method is one unit of work."""
+    """Desserts, kitchens and plans; each method is one unit of work."""
 
     database: Database
     clock: Callable[[], datetime] = field(default=now)
+
+    @property
+    def plans(self) -> Plans:
+        """The plans that are kept."""
+        return Plans(self.database, self.clock)
 
     def documents(self, kind: Kind) -> tuple[StoredDocument, ...]:
         """Every document of a kind in its newest state, by id."""

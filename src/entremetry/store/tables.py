@@ -2,7 +2,17 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Column, ForeignKeyConstraint, Integer, MetaData, String, Table, Text
+from sqlalchemy import (
+    Column,
+    ForeignKey,
+    ForeignKeyConstraint,
+    Integer,
+    MetaData,
+    String,
+    Table,
+    Text,
+    UniqueConstraint,
+)
 
 METADATA = MetaData()
 
@@ -42,4 +52,28 @@ DEMOS = Table(
     METADATA,
     Column("id", String(120), primary_key=True),
     Column("digest", String(64), nullable=False),
+)
+
+PLANS = Table(
+    "plans",
+    METADATA,
+    Column("id", Integer, primary_key=True),
+    Column("made_at", String(40), nullable=False),
+    Column("name", String(200), nullable=False),
+    Column("text", Text, nullable=False),
+    Column("heard", Integer, nullable=False),
+)
+
+BENCH_ENTRIES = Table(
+    "bench_entries",
+    METADATA,
+    Column("number", Integer, primary_key=True),
+    Column("plan", Integer, ForeignKey("plans.id"), nullable=False),
+    Column("key", String(64), nullable=False),
+    Column("task", String(200), nullable=False),
+    Column("what", String(16), nullable=False),
+    Column("minutes", Integer, nullable=False),
+    Column("at", String(40), nullable=False),
+    Column("received_at", String(40), nullable=False),
+    UniqueConstraint("plan", "key", name="one_entry_per_key"),
 )
