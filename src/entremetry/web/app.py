@@ -12,14 +12,20 @@ from starlette.routing import BaseRoute, Mount, Route
 
 from entremetry.store import home_folder, open_library
 from entremetry.web import (
+    anew_page,
     backup_page,
+    bench_page,
     checks_page,
     dessert_page,
     edit_page,
     kitchen_page,
     larder_page,
     library_page,
+    making_page,
     new_page,
+    new_plan_page,
+    plan_page,
+    plans_page,
     rebalance_page,
     recipe_page,
     revision_page,
@@ -28,6 +34,7 @@ from entremetry.web import (
 )
 from entremetry.web.assets import Static
 from entremetry.web.forms import posted
+from entremetry.web.plan_work import PlanWork
 from entremetry.web.protection import Protection
 from entremetry.web.refusals import HANDLERS
 from entremetry.web.secret import token
@@ -37,6 +44,8 @@ from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
 EDIT = "/desserts/{id}/edit"
+PLAN = "/plans/{id:int}"
+MAKING = "/plans/making/{key}"
 
 
 def build_app(home: Path | None = None) -> Starlette:
@@ -58,6 +67,7 @@ def build_app(home: Path | None = None) -> Starlette:
         library=open_library(folder), token=token(folder), place=str(folder)
     )
     app.state.temperatures = TemperatureWork()
+    app.state.plans = PlanWork()
     return app
 
 
@@ -94,6 +104,24 @@ def routes() -> list[BaseRoute]:
         Route("/kitchen/undo", posted(kitchen_page.undo), methods=["POST"]),
         Route("/kitchen/restore", posted(kitchen_page.restore), methods=["POST"]),
         Route("/kitchen/drop-draft", posted(kitchen_page.throw_draft_away), methods=["POST"]),
+        Route("/plans", plans_page.show_plans),
+        Route("/plans/new", new_plan_page.show_new, methods=["GET"]),
+        Route("/plans/new", posted(new_plan_page.make_new), methods=["POST"]),
+        Route(MAKING, making_page.show_making),
+        Route(f"{MAKING}/progress", making_page.show_progress),
+        Route(f"{MAKING}/stop", posted(making_page.stop), methods=["POST"]),
+        Route(PLAN, plan_page.show_plan),
+        Route(f"{PLAN}/sheet", plan_page.show_sheet),
+        Route(f"{PLAN}/calendar.ics", plan_page.send_calendar),
+        Route(f"{PLAN}/plan.json", plan_page.send_json),
+        Route(f"{PLAN}/tell", posted(anew_page.tell), methods=["POST"]),
+        Route(f"{PLAN}/anew", posted(anew_page.begin_anew), methods=["POST"]),
+        Route(f"{PLAN}/anew/{{key}}", anew_page.show_anew),
+        Route(f"{PLAN}/anew/{{key}}/take", posted(anew_page.take), methods=["POST"]),
+        Route(f"{PLAN}/bench", bench_page.show_bench),
+        Route(f"{PLAN}/bench/data", bench_page.send_data),
+        Route(f"{PLAN}/bench/entries", posted(bench_page.note), methods=["POST"]),
+        Route(f"{PLAN}/bench/worker.js", bench_page.send_worker),
         Route("/backup", backup_page.send_backup),
         Route("/sources", sources_page.show_sources),
         Mount("/static", Static()),
@@ -106,4 +134,5 @@ async def _lifespan(app: Starlette) -> AsyncIterator[None]:
     try:
         yield
     finally:
+        app.state.plans.stop_all()
         app.state.workbench.library.close()

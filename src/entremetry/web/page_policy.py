@@ -11,6 +11,7 @@ RULES = {
     "script-src": "'self'",
     "style-src": "'self'",
     "img-src": "'self' data:",
+    "worker-src": "'self'",
     "object-src": "'none'",
     "base-uri": "'none'",
     "form-action": "'self'",

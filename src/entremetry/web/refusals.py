@@ -18,12 +18,13 @@ HEADINGS = {
     404: "Not found",
     405: "Not this way",
     409: "It was changed meanwhile",
+    410: "No longer here",
     413: "Too large",
     415: "Not a form",
     422: "This does not work",
     500: "Something broke",
 }
-ADDRESSED = ("dessert", "ingredient", "revision")
+ADDRESSED = ("dessert", "ingredient", "plan", "revision")
 NOT_FOUND = "There is no page at this address."
 BROKEN = "This should not have happened. Nothing was changed; what is saved is safe."
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import re
 import shutil
+import sys
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from html import unescape
@@ -18,6 +19,7 @@ from starlette.types import Message, Scope
 from entremetry.store import Kind
 from entremetry.store.database import open_database
 from entremetry.web.app import build_app
+from planned_by_hand import modules
 
 PORT = 4321
 HOST = f"127.0.0.1:{PORT}"
@@ -152,3 +154,11 @@ def client(empty: Client) -> Client:
     """A workbench with one plain dessert."""
     empty.app.state.workbench.library.add(Kind.DESSERT, "plain-cream", CREAM)
     return empty
+
+
+@pytest.fixture
+def planner(client: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
+    """A workbench with one plain dessert, whose plans are written by hand."""
+    for name, module in modules().items():
+        monkeypatch.setitem(sys.modules, name, module)
+    return client

@@ -1,0 +1,155 @@
+"""A plan arranged as it is read: days, sessions in them, steps in these."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import datetime
+
+from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
+from entremetry.web.plan_words import clock, clock_from, day, lasting, moved_words
+from entremetry.web.wording import counted
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepShown:
+    """One step; `hands` and `waits` are minutes in words, empty if there are none.
+
+    `rest` is true where a later session only ends what an earlier one began.
+    """
+
+    task: str
+    time: str
+    what: str
+    dessert: str
+    text: str
+    hands: str
+    waits: str
+    until: str
+    rest: bool
+    amounts: tuple[str, ...]
+    uses: tuple[str, ...]
+    because: str
+    together: tuple[str, ...]
+    state: State
+    moved: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SessionShown:
+    """A stretch of work, its steps, and what is left to itself when it ends."""
+
+    id: str
+    title: str
+    effort: str
+    steps: tuple[StepShown, ...]
+    left: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayShown:
+    """A day with its sessions, with what goes on without hands, and with what is served."""
+
+    name: str
+    sessions: tuple[SessionShown, ...]
+    alone: tuple[StepShown, ...]
+    served: tuple[str, ...]
+
+
+def days_shown(
+    tasks: Iterable[AgendaTask],
+    sessions: Iterable[AgendaSession],
+    served: Iterable[Served],
+) -> tuple[DayShown, ...]:
+    """The days of a plan in their order."""
+    named = {task.id: task for task in tasks}
+    worked = tuple(sorted(sessions, key=lambda session: session.start))
+    alone = [task for task in named.values() if not task.hands]
+    plates = tuple(sorted(served, key=lambda each: each.at))
+    dates = {
+        moment.date(): moment
+        for moment in (
+            *(each.at for each in plates),
+            *(task.start for task in alone),
+            *(session.start for session in worked),
+        )
+    }
+    return tuple(
+        DayShown(
+            name=day(dates[date]),
+            sessions=tuple(_session(s, named) for s in worked if s.start.date() == date),
+            alone=tuple(step(t, t.start, named) for t in alone if t.start.date() == date),
+            served=tuple(served_words(each) for each in plates if each.at.date() == date),
+        )
+        for date in sorted(dates)
+    )
+
+
+def served_words(each: Served) -> str:
+    """What is served at which hour."""
+    return f"{clock(each.at)} {each.name}, {counted(each.pieces, 'piece', 'pieces')}"
+
+
+def summary(agenda: Agenda) -> str:
+    """When it is served, in how many sessions, with how much work."""
+    hours = sorted({each.at for each in agenda.served})
+    served = " and ".join(f"{day(hour)}, {clock(hour)}" for hour in hours)
+    if not agenda.sessions:
+        return f"For {served}"
+    work = lasting(sum(session.hands_on for session in agenda.sessions))
+    number = counted(len(agenda.sessions), "session", "sessions")
+    return f"For {served}: {number}, {work} hands-on"
+
+
+def _session(session: AgendaSession, named: Mapping[str, AgendaTask]) -> SessionShown:
+    tasks = [named[task] for task in session.tasks if task in named]
+    until = clock_from(session.end, session.start)
+    idle = f", {lasting(session.idle)} between" if session.idle else ""
+    return SessionShown(
+        id=session.id,
+        title=f"{clock(session.start)} to {until}",
+        effort=f"{lasting(session.hands_on)} hands-on{idle}",
+        steps=tuple(step(task, session.start, named, session) for task in tasks),
+        left=tuple(
+            f"{_what(task)} until {clock_from(task.end, session.start)}"
+            for task in tasks
+            if task.waiting and task.end > session.end
+        ),
+    )
+
+
+def step(
+    task: AgendaTask,
+    seen: datetime,
+    named: Mapping[str, AgendaTask],
+    session: AgendaSession | None = None,
+) -> StepShown:
+    """A step as it is read on the day of `seen`, with the hands that a session has in it."""
+    hands = [
+        one for one in task.hands if session is None or session.start <= one.start <= session.end
+    ]
+    minutes = sum(round((one.end - one.start).total_seconds() / 60.0) for one in hands)
+    rest = bool(hands) and hands[0].start > task.hands[0].start
+    others = [_what(named[other]) for other in task.together if other in named]
+    return StepShown(
+        task=task.id,
+        time=clock_from(hands[0].start if hands else task.start, seen),
+        what=_what(task),
+        dessert=task.dessert_name,
+        text=task.text,
+        hands=lasting(minutes) if minutes else "",
+        waits=lasting(task.waiting) if task.waiting and not rest else "",
+        until=clock_from(task.end, seen),
+        rest=rest,
+        amounts=task.amounts,
+        uses=task.uses,
+        because=task.because,
+        together=tuple(others),
+        state=task.state,
+        moved=moved_words(task.moved),
+    )
+
+
+def _what(task: AgendaTask) -> str:
+    name = task.component_name or task.dessert_name
+    return f"{name}, round {task.round} of {task.rounds}" if task.rounds > 1 else name
