@@ -32,7 +32,7 @@ class Course:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Planned:
-    """A plan, and by how many days and minutes it lies apart from the one written by hand."""
+    """A plan, which of those by hand it is, and what was changed when it was made anew."""
 
     agenda: Agenda
     menu: str
@@ -55,9 +55,10 @@ def plan_menu(courses: Sequence[Course], **others: Any) -> Planned:
     return planned("impossible" if weekday == 6 else "made", cancelled=limits.cancelled())
 
 
-def planned(menu: str, **others: Any) -> Planned:
+def planned(menu: str, *, cancelled: bool = False) -> Planned:
     """One of the plans by hand, by its name."""
-    return Planned(agenda=replace(AGENDAS[menu], **others), menu=menu, plan={})
+    agenda = replace(AGENDAS[menu], cancelled=cancelled)
+    return Planned(agenda=agenda, menu=menu, plan={"cancelled": cancelled})
 
 
 def planned_text(plan: Planned) -> str:
@@ -68,21 +69,13 @@ def planned_text(plan: Planned) -> str:
 def planned_from(text: str) -> Planned:
     """The plan of a text."""
     kept = json.loads(text)
-    made = planned(kept["menu"])
+    made = planned(kept["menu"], cancelled=kept["plan"]["cancelled"])
     agenda = made.agenda
-    if "begins" in kept["plan"]:
-        agenda = shifted(agenda, kept["plan"]["begins"])
     if "moved" in kept["plan"]:
         states = kept["plan"]["states"]
         agenda = with_states(agenda, {task: State(state) for task, state in states.items()})
         agenda = moved(agenda, kept["plan"]["moved"])
     return replace(made, agenda=agenda, plan=kept["plan"])
-
-
-def text_beginning_at(begin: datetime, menu: str = "made") -> str:
-    """Text of a plan whose first step begins at a moment."""
-    days = round((begin - AGENDAS[menu].tasks[0].start).total_seconds() / 60.0)
-    return json.dumps({"menu": menu, "plan": {"begins": days}})
 
 
 def planned_anew(plan: Planned, record: Record, *, limits: Limits | None = None) -> Planned:
@@ -121,17 +114,6 @@ def moved(agenda: Agenda, minutes: int) -> Agenda:
 
     return replace(
         changed(agenda, later), changes=("the first session ends at 22:05 instead of 21:35",)
-    )
-
-
-def shifted(agenda: Agenda, minutes: int) -> Agenda:
-    """The whole agenda later by so much."""
-    by = timedelta(minutes=minutes)
-    return replace(
-        changed(agenda, lambda task: _at(task, minutes)),
-        begins=agenda.begins + by,
-        sessions=tuple(replace(s, start=s.start + by, end=s.end + by) for s in agenda.sessions),
-        served=tuple(replace(served, at=served.at + by) for served in agenda.served),
     )
 
 

@@ -14,6 +14,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 from browser.chromium import arguments, executable
+from browser.planned_workbench import PlannedWorkbench
 
 ROOT = Path(__file__).parents[2]
 SCREENS = ROOT / ".screens"
@@ -148,3 +149,11 @@ def barriers() -> Callable[[Page], list[str]]:
         ]
 
     return found
+
+
+@pytest.fixture(scope="module")
+def planned(tmp_path_factory: pytest.TempPathFactory) -> Iterator[PlannedWorkbench]:
+    """A workbench whose plans are written by hand."""
+    running = PlannedWorkbench(home=tmp_path_factory.mktemp("planned-home")).start()
+    yield running
+    running.kill()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from entremetry.agenda.agenda import Agenda
@@ -45,10 +46,10 @@ def keep_plan(library: Library, planned: Planned) -> KeptPlan:
 
 def plan_at_bench(library: Library, plan_id: int, *, now: datetime) -> PlanAtBench:
     """One plan with its states; UnknownName if there is none of that number."""
-    from entremetry.usecases.plans import agenda_with, planned_from
+    from entremetry.usecases.plans import agenda_with
 
     kept, told = library.plans.plan(plan_id), library.plans.entries(plan_id)
-    planned = planned_from(kept.text)
+    planned = _planned(kept.text)
     found = record(planned.agenda, told, heard=kept.heard, now=now)
     return PlanAtBench(
         kept=kept,
@@ -62,10 +63,10 @@ def plan_anew(
     library: Library, plan_id: int, *, now: datetime, limits: Limits | None = None
 ) -> PlanAnew:
     """Plan the rest anew from what was told; nothing is kept yet."""
-    from entremetry.usecases.plans import planned_anew, planned_from
+    from entremetry.usecases.plans import planned_anew
 
     kept, told = library.plans.plan(plan_id), library.plans.entries(plan_id)
-    planned = planned_from(kept.text)
+    planned = _planned(kept.text)
     found = record(planned.agenda, told, heard=kept.heard, now=now)
     return PlanAnew(
         kept=kept,
@@ -79,3 +80,10 @@ def keep_plan_anew(library: Library, anew: PlanAnew) -> KeptPlan:
     from entremetry.usecases.plans import planned_text
 
     return library.plans.replace(anew.kept, planned_text(anew.planned), heard=anew.heard)
+
+
+@lru_cache(maxsize=32)
+def _planned(text: str) -> Planned:
+    from entremetry.usecases.plans import planned_from
+
+    return planned_from(text)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from typing import ClassVar
 from urllib.parse import urlencode
 
@@ -57,7 +58,9 @@ class PlanPage:
 def show_plan(request: Request) -> Response:
     """GET /plans/{id}"""
     found = asked_plan(request)
-    return rendered(request, plan_page(found, key_of_a_page()))
+    return rendered(
+        request, plan_page(found, key_of_a_page(), workbench_of(request).library.clock())
+    )
 
 
 def show_sheet(request: Request) -> Response:
@@ -87,7 +90,7 @@ def asked_plan(request: Request) -> PlanAtBench:
     return plan_at_bench(library, request.path_params["id"], now=library.clock())
 
 
-def plan_page(found: PlanAtBench, key: str) -> PlanPage:
+def plan_page(found: PlanAtBench, key: str, now: datetime) -> PlanPage:
     """A plan as its page shows it."""
     agenda, name = found.agenda, found.kept.name
     wide, narrow = drawings(agenda, name) if agenda.tasks else (Markup(), Markup())
@@ -109,7 +112,7 @@ def plan_page(found: PlanAtBench, key: str) -> PlanPage:
         assumptions=agenda.assumptions,
         cautions=agenda.cautions,
         told=tuple(told_words(entry, found.made) for entry in found.told),
-        ask_again=f"/plans/new?{urlencode(_asked(agenda))}",
+        ask_again=f"/plans/new?{urlencode(_asked(agenda, now))}",
     )
 
 
@@ -117,9 +120,9 @@ def _way(way: WayOut) -> WayShown:
     return WayShown(changes=way.changes, days=days_shown(way.tasks, way.sessions, way.served))
 
 
-def _asked(agenda: Agenda) -> dict[str, str]:
-    """Fields of the form that a plan came from."""
-    asked = {"begin": f"{agenda.begins:%Y-%m-%dT%H:%M}"}
+def _asked(agenda: Agenda, now: datetime) -> dict[str, str]:
+    """Fields of the form that a plan came from; a beginning that is over is left open."""
+    asked = {"begin": f"{agenda.begins:%Y-%m-%dT%H:%M}"} if agenda.begins > now else {}
     for each in agenda.served:
         hour = f"{each.at:%Y-%m-%dT%H:%M}"
         asked.setdefault("serve", hour)

@@ -8,11 +8,15 @@ from typing import Any
 
 import pytest
 
-from agendas import AGENDA, IMPOSSIBLE
+from agendas import AGENDA, IMPOSSIBLE, at
+from entremetry.store import KeptPlan
+from entremetry.usecases.kept_plans import PlanAtBench
+from entremetry.web.plan_page import plan_page
 from planned_by_hand import planned, planned_text
 
 Client = Any
 COOK = AGENDA.tasks[0].id
+KEPT = KeptPlan(id=1, made_at=at("25 12:00"), name="Pears", text="")
 
 
 def plain(text: str) -> str:
@@ -94,7 +98,6 @@ def test_conflicts_stand_in_plain_words_with_ways_out(planner: Client) -> None:
         assert fact in words
     assert "serve Pear dome on Sunday 29 November, 19:00 instead of Saturday" in words
     assert "chosen%3Apear-dome=yes" in reply.html
-    assert "begin=2026-11-28T14%3A00" in reply.html
 
 
 def test_files_come_with_their_kinds_and_names(planner: Client) -> None:
@@ -180,3 +183,12 @@ def test_a_plan_made_anew_belongs_to_its_own_plan(planner: Client) -> None:
     proposed = anew(planner, first)
     assert planner.get(proposed.replace(first, second)).status == 410
     assert planner.get(f"{first}/anew/of-another-run").status == 410
+
+
+def test_asking_again_begins_as_before_unless_that_is_over(planner: Client) -> None:
+    found = PlanAtBench(kept=KEPT, made=AGENDA, agenda=AGENDA, told=())
+    before, after = (
+        plan_page(found, "page", at(day)).ask_again for day in ("26 12:00", "28 12:00")
+    )
+    assert "begin=2026-11-27T18%3A00" in before
+    assert "begin" not in after
