@@ -26,7 +26,8 @@ def record(agenda: Agenda, told: Sequence[BenchEntry], *, heard: int, now: datet
 
     Entries up to the number `heard` were heard when this plan was made: its own states and times
     tell of them, but how long a task lasts is said once for all plans. Later entries count in the
-    order of their times. Entries about tasks that the plan does not hold are left out.
+    order of their times. Entries about tasks that the plan does not hold are left out. A wait that
+    nobody has to end is done when its minutes are over.
     """
     tasks = {task.id: task for task in agenda.tasks}
     of_tasks = {task.id: _so_far(task) for task in agenda.tasks}
@@ -39,6 +40,8 @@ def record(agenda: Agenda, told: Sequence[BenchEntry], *, heard: int, now: datet
             _hear_length(of_tasks[entry.task], entry)
         else:
             _hear(of_tasks[entry.task], entry, tasks[entry.task])
+    for task in agenda.tasks:
+        _end_by_itself(of_tasks[task.id], task, now)
     holds = [entry.until for entry in told if entry.what is Happening.HELD and entry.until > now]
     return Record(
         now=now,
@@ -73,8 +76,8 @@ def _hear(known: _Told, entry: BenchEntry, task: AgendaTask) -> None:
     if entry.what is Happening.BEGUN:
         known.started, known.ended = entry.at, None
     elif entry.what is Happening.LEFT:
-        known.started = known.started or entry.at - timedelta(minutes=hands_first(task))
-        known.lasts = _minutes(known.started, entry.at) + task.minutes - hands_first(task)
+        known.started = known.started or entry.at - timedelta(minutes=_hands_first(task))
+        known.lasts = _minutes(known.started, entry.at) + task.minutes - _hands_first(task)
     elif entry.what is Happening.DONE:
         known.started = known.started or entry.at - timedelta(minutes=task.minutes)
         known.ended = max(entry.at, known.started)
@@ -84,8 +87,16 @@ def _hear(known: _Told, entry: BenchEntry, task: AgendaTask) -> None:
         known.again = entry.what is Happening.AGAIN
 
 
-def hands_first(task: AgendaTask) -> int:
-    """Minutes of hands-on work before the task waits."""
+def _end_by_itself(known: _Told, task: AgendaTask, now: datetime) -> None:
+    """End a wait that nobody has to end and whose minutes are over."""
+    if known.started is None or known.ended is not None or not task.waiting:
+        return
+    end = known.started + timedelta(minutes=known.lasts or task.minutes)
+    if len(task.hands) < 2 and end <= now:
+        known.ended = end
+
+
+def _hands_first(task: AgendaTask) -> int:
     return _minutes(task.hands[0].start, task.hands[0].end) if task.hands else 0
 
 

@@ -9,7 +9,7 @@ from entremetry.planning import Goal, Progress
 from entremetry.publish.typography import NO_BREAK, hours
 from entremetry.web.wording import counted
 
-FIRST = "Looking for a first plan."
+FIRST = "Working out how long each step takes, then looking for a first plan."
 NAMES: Mapping[Goal, str] = {
     Goal.SESSIONS: "Sessions",
     Goal.BENCH: "At the bench",

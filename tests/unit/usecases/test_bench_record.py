@@ -111,3 +111,12 @@ def test_later_entries_count_upon_a_plan_made_anew() -> None:
     fill = begun().tasks[1]
     assert found.entries[1] == Entry(task=FILL, started=fill.start, ended=at("27 19:05"))
     assert found.now - fill.start > timedelta(0)
+
+
+def test_a_wait_that_nobody_has_to_end_is_done_when_its_minutes_are_over() -> None:
+    left = replace(told(Happening.LEFT, "27 19:02", FREEZE), number=1)
+    bake = next(task.id for task in AGENDA.tasks if len(task.hands) > 1)
+    oven = replace(told(Happening.LEFT, "27 19:28", bake), number=2)
+    later = record(AGENDA, [left, oven], heard=0, now=at("27 22:00"))
+    ends = {entry.task: entry.ended for entry in later.entries}
+    assert ends == {FREEZE: at("27 21:10"), bake: None}

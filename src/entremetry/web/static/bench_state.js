@@ -15,7 +15,8 @@ export function stateAt(plan, told, now) {
     if (task) hear(task, entry);
   }
   for (const task of tasks) settle(task, now);
-  const work = tasks.filter((task) => !task.handsFree).sort((a, b) => a.planned - b.planned);
+  const work = tasks.filter((task) => !task.handsFree);
+  work.sort((a, b) => b.urgent - a.urgent || a.planned - b.planned);
   return {
     held,
     now: work[0],
@@ -79,18 +80,19 @@ function hear(task, entry) {
   }
 }
 
-// `timer` is the end of a wait that runs, `handsFree` whether nobody is needed until then.
+// `timer` is the end of a wait that runs, `handsFree` whether nobody is needed by now. A wait that is
+// over and ends with hands comes before everything else.
 function settle(task, now) {
   const byItself = task.hands.length === 0;
   if (byItself && task.started === null && task.planned <= now) task.started = task.planned;
   task.state = task.ended !== null ? "done" : task.started !== null ? "under way" : "to come";
-  const leftAlone = task.left !== null || byItself || (task.waits && task.before === 0);
-  const runs = task.state === "under way" && task.waits && leftAlone;
+  const alone = task.left !== null || task.before === 0;
+  const runs = task.state === "under way" && task.waits && alone;
   task.timer = runs ? task.started + (task.lasts - task.after) * MINUTE : null;
   task.over = runs && task.timer <= now;
-  task.handsFree = task.state === "done" || (runs && !task.over) || (byItself && !task.over);
-  if (task.over) task.planned = task.timer;
-  if (task.state === "under way" && !runs) task.planned = task.started;
+  task.urgent = task.over && task.after > 0;
+  task.handsFree = task.state === "done" || byItself || (runs && !task.urgent);
+  if (task.state === "under way") task.planned = runs ? task.timer : task.started;
 }
 
 /** Name of one run of a timer: another length is another run. */

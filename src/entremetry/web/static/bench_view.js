@@ -86,7 +86,7 @@ function drawKnobs(task) {
   setText(byId("main-knob"), words[tells]);
   byId("main-knob").dataset.tells = tells;
   byId("done-knob").hidden = tells === "done";
-  setText(byId("late-name"), task.state === "to come" ? "I begin later, by minutes" : "It takes longer, by minutes");
+  setText(byId("late-name"), task.state === "to come" ? "I begin later" : "It takes longer");
 }
 
 /** Waits with their times, what comes next, and what was told last. */
