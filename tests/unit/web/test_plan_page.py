@@ -90,6 +90,13 @@ def test_what_happened_is_seen_at_the_steps(planner: Client) -> None:
         assert mark in words
 
 
+def test_a_step_that_is_done_can_still_have_failed(planner: Client) -> None:
+    html = planner.get(keep(planner, "begun")).html
+    assert "Failed, make it again: Pear compote, Cook the pear" in html
+    assert "longer: Pear compote, Cook the pear" not in html
+    assert "longer: Pear compote, Fill 8" in html
+
+
 def test_conflicts_stand_in_plain_words_with_ways_out(planner: Client) -> None:
     reply = planner.get(keep(planner, "impossible"))
     words = plain(reply.words)

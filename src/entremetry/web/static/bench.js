@@ -22,6 +22,7 @@ let plan = null;
 let pending = []; // told here, and not known to be with the workbench
 let fresh = false; // whether the workbench answered last time
 let refused = "";
+let keepable = true; // whether this device can keep entries
 let syncing = Promise.resolve();
 let lastChime = 0;
 let lastTapped = 0;
@@ -58,9 +59,14 @@ function drawConnection() {
   const entries = `${wait} ${wait === 1 ? "entry waits" : "entries wait"} on this device`;
   const state = fresh ? "Connected" : "No connection: the bench goes on without it";
   const words = wait ? `${state}. ${entries}.` : `${state}. Everything is kept.`;
-  const all = refused ? `${words} The workbench refused an entry: ${refused}.` : words;
+  const troubles = [
+    plan ? "" : "The plan was never opened on this device: open it once while the workbench runs.",
+    refused ? `The workbench refused an entry: ${refused}.` : "",
+    keepable ? "" : "This device cannot keep entries: leave the page open until they are sent.",
+  ];
+  const all = [words, ...troubles].filter(Boolean).join(" ");
   if (byId("connection").textContent !== all) byId("connection").textContent = all;
-  byId("connection").className = fresh && !refused ? "" : "cut-off";
+  byId("connection").className = fresh && !refused && keepable ? "" : "cut-off";
 }
 
 function lastTold(found) {
@@ -92,7 +98,7 @@ async function tell(what, tasks, minutes = () => 0) {
   pending.push(...entries);
   draw();
   if (what in SAID) say(`${tasks.map(named).join(", ")}: ${SAID[what]}.`);
-  for (const entry of entries) await keep(entry);
+  await Promise.all(entries.map(keep)).catch(() => { keepable = false; });
   sync();
 }
 
@@ -151,7 +157,7 @@ async function refresh() {
   if (fresh) {
     const kept = pending.filter((entry) => entry.sent);
     pending = pending.filter((entry) => !entry.sent);
-    for (const entry of kept) await forget(entry.key);
+    await Promise.all(kept.map((entry) => forget(entry.key))).catch(() => { keepable = false; });
   }
   draw();
 }
@@ -216,7 +222,7 @@ async function awake() {
 }
 
 async function open() {
-  pending = await waiting(BENCH);
+  pending = await waiting(BENCH).catch(() => { keepable = false; return []; });
   await sync();
   setInterval(draw, 1000);
   setInterval(sync, LISTEN);

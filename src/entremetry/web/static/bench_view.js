@@ -3,7 +3,7 @@
 // What the bench shows. Texts are set as text; buttons that stay keep their focus.
 
 import { timerKey } from "./bench_state.js";
-import { clock, clockFrom, countdown, lasting, named } from "./bench_words.js";
+import { away, clock, clockFrom, countdown, lasting, named } from "./bench_words.js";
 
 const MINUTE = 60_000;
 const SOON = 10 * MINUTE;
@@ -28,21 +28,24 @@ export function drawClock(now, zone) {
 export function drawNow(found, plan, now) {
   const task = found.now;
   byId("now-name").hidden = byId("now-amounts").hidden = !task;
-  document.querySelector(".now-knobs").hidden = !task;
   byId("now-when").className = `now-when ${task && task.state === "under way" ? "going" : ""}`;
   setText(byId("now-when"), task ? whenWords(task, found, plan, now) : "");
   if (!task) {
+    if (document.querySelector(".now-knobs").contains(document.activeElement)) byId("main").focus();
     const waits = found.timers.length > 0;
     setText(byId("now-text"), waits ? "Nothing for your hands now. The rest waits." : allDone(plan));
     byId("now-others").replaceChildren();
     setText(byId("now-uses"), "");
+    document.querySelector(".now-knobs").hidden = true;
     return;
   }
+  document.querySelector(".now-knobs").hidden = false;
   setText(byId("now-name"), named(task));
   setText(byId("now-text"), task.text);
   byId("now-amounts").replaceChildren(...task.amounts.map((amount) => made("li", amount)));
   byId("now-others").replaceChildren(...partners(task, found).map(partner));
-  setText(byId("now-uses"), task.uses.length ? `Takes up: ${task.uses.join(", ")}` : "");
+  const uses = task.uses.length ? `Takes up: ${task.uses.join(", ")}` : "";
+  setText(byId("now-uses"), [`For ${task.dessert_name}.`, uses].filter(Boolean).join(" "));
   drawKnobs(task);
 }
 
@@ -70,7 +73,7 @@ function whenWords(task, found, plan, now) {
   if (task.over) return `Now: its wait is over since ${clock(task.timer, plan.zone)}`;
   if (task.state === "under way") return `Now: under way since ${clock(task.started, plan.zone)}, ${lasting(task.lasts)} in all`;
   if (found.held) return `You begin again at ${clock(found.held, plan.zone)}`;
-  if (task.planned > now + SOON) return `Free until ${planned}, in ${lasting((task.planned - now) / MINUTE)}`;
+  if (task.planned > now + SOON) return `Free until ${planned}, in ${away(task.planned - now)}`;
   return `Now: planned for ${planned}${task.hands_on ? `, ${lasting(task.hands_on)} hands-on` : ""}`;
 }
 

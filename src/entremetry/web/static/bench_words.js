@@ -2,6 +2,8 @@
 
 // Hours, minutes and steps as the bench says them.
 
+const DAY = 86_400_000; // ms
+
 export function clock(moment, zone) {
   return new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit", hourCycle: "h23" }).format(moment);
 }
@@ -10,10 +12,21 @@ export function day(moment, zone) {
   return new Intl.DateTimeFormat("en-GB", { timeZone: zone, weekday: "long" }).format(moment);
 }
 
-/** Hour, after the weekday if it is another day than the one that is seen. */
+/** Hour; after the weekday if that is another one, and with the date if it is not of these days. */
 export function clockFrom(moment, seen, zone) {
-  const other = day(moment, zone) !== day(seen, zone) || Math.abs(moment - seen) > 6 * 86_400_000;
+  if (Math.abs(moment - seen) > 5 * DAY) return `${date(moment, zone)}, ${clock(moment, zone)}`;
+  const other = day(moment, zone) !== day(seen, zone);
   return other ? `${day(moment, zone)} ${clock(moment, zone)}` : clock(moment, zone);
+}
+
+function date(moment, zone) {
+  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, weekday: "long", day: "numeric", month: "long" }).format(moment);
+}
+
+/** How long until something, in days if it is more than two. */
+export function away(milliseconds) {
+  if (milliseconds < 2 * DAY) return lasting(milliseconds / 60_000);
+  return `${Math.round(milliseconds / DAY)} days`;
 }
 
 export function lasting(minutes) {
