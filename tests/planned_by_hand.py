@@ -123,19 +123,19 @@ def _at(task: AgendaTask, minutes: int) -> AgendaTask:
     return replace(task, start=task.start + by, end=task.end + by, hands=hands)
 
 
-def timeline_svg(agenda: Agenda, *, width_px: int, title: str) -> str:
+def agenda_svg(agenda: Agenda, *, title: str, width_px: int) -> str:
     """A drawing that says how wide it is."""
     return f'<svg viewBox="0 0 {width_px} 20" role="img"><title>{title}</title></svg>'
 
 
-def calendar(agenda: Agenda, *, stamp: datetime, name: str) -> bytes:
-    """A calendar that says its name."""
-    return f"BEGIN:VCALENDAR {name} {stamp:%Y}".encode()
+def calendar(agenda: Agenda, *, stamp: datetime) -> bytes:
+    """A calendar that says its zone and its year."""
+    return f"BEGIN:VCALENDAR {agenda.zone} {stamp:%Y}".encode()
 
 
-def day_sheet(agenda: Agenda, *, name: str) -> str:
+def day_sheet(agenda: Agenda) -> str:
     """A sheet with a style of its own."""
-    return f"<!doctype html><style>p {{ color: red }}</style><p>{name}</p>"
+    return f"<!doctype html><style>p {{ color: red }}</style><p>{agenda.zone}</p>"
 
 
 HERE = {
@@ -148,7 +148,7 @@ HERE = {
         planned_anew,
         agenda_with,
     ),
-    "entremetry.publish.agenda_drawing": (timeline_svg,),
+    "entremetry.publish.agenda_drawing": (agenda_svg,),
     "entremetry.publish.agenda_calendar": (calendar,),
     "entremetry.publish.agenda_sheet": (day_sheet,),
 }

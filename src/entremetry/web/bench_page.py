@@ -12,12 +12,12 @@ from starlette.requests import Request
 from starlette.responses import JSONResponse, Response
 
 from entremetry.agenda.agenda import AgendaTask
+from entremetry.publish.agenda_json import task_object
 from entremetry.publish.typography import typeset
 from entremetry.store import BenchEntry
 from entremetry.usecases.kept_plans import PlanAtBench
 from entremetry.web.assets import FOLDER, address
 from entremetry.web.forms import Form
-from entremetry.web.plan_files import task_object
 from entremetry.web.plan_page import asked_plan
 from entremetry.web.plan_telling import told_from_bench
 from entremetry.web.rendering import rendered

@@ -66,14 +66,14 @@ def show_plan(request: Request) -> Response:
 def show_sheet(request: Request) -> Response:
     """GET /plans/{id}/sheet: the self-contained page for paper."""
     found = asked_plan(request)
-    sheet = sheet_file(found.agenda, found.kept.name)
+    sheet = sheet_file(found.agenda)
     return HTMLResponse(sheet, headers={"Content-Security-Policy": policy_of_document(sheet)})
 
 
 def send_calendar(request: Request) -> Response:
     """GET /plans/{id}/calendar.ics"""
     found = asked_plan(request)
-    content = calendar_file(found.agenda, found.kept.name, found.kept.made_at)
+    content = calendar_file(found.agenda, found.kept.made_at)
     return _file(content, "text/calendar; charset=utf-8", f"plan-{found.kept.id}.ics")
 
 

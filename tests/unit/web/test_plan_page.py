@@ -114,7 +114,7 @@ def test_files_come_with_their_kinds_and_names(planner: Client) -> None:
     assert "style-src 'sha256-" in sheet.headers["content-security-policy"]
     calendar = planner.get(f"{plan}/calendar.ics")
     assert calendar.headers["content-type"].startswith("text/calendar")
-    assert calendar.body.startswith(b"BEGIN:VCALENDAR Pears")
+    assert calendar.body.startswith(b"BEGIN:VCALENDAR Europe/Paris")
     found = json.loads(planner.get(f"{plan}/plan.json").body)
     assert found["feasible"] is True
     assert [task["id"] for task in found["tasks"]] == [task.id for task in AGENDA.tasks]

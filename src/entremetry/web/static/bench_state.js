@@ -53,7 +53,7 @@ function begun(task) {
     lasts,
     before,
     after: last ? (last.end - last.start) / MINUTE : 0,
-    waits: task.waiting > 0,
+    waits: task.waiting_min > 0,
     started: task.state === "to come" ? null : start,
     left: null,
     ended: task.state === "done" ? Date.parse(task.end) : null,

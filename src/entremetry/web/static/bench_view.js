@@ -74,7 +74,7 @@ function whenWords(task, found, plan, now) {
   if (task.state === "under way") return `Now: under way since ${clock(task.started, plan.zone)}, ${lasting(task.lasts)} in all`;
   if (found.held) return `You begin again at ${clock(found.held, plan.zone)}`;
   if (task.planned > now + SOON) return `Free until ${planned}, in ${away(task.planned - now)}`;
-  return `Now: planned for ${planned}${task.hands_on ? `, ${lasting(task.hands_on)} hands-on` : ""}`;
+  return `Now: planned for ${planned}${task.hands_on_min ? `, ${lasting(task.hands_on_min)} hands-on` : ""}`;
 }
 
 /** What the big button tells of a task in this state. */
