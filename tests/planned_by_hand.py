@@ -123,7 +123,7 @@ def _at(task: AgendaTask, minutes: int) -> AgendaTask:
     return replace(task, start=task.start + by, end=task.end + by, hands=hands)
 
 
-def agenda_svg(agenda: Agenda, *, title: str, width_px: int) -> str:
+def agenda_svg(agenda: Agenda, *, title: str, width_px: int, brief: bool) -> str:
     """A drawing that says how wide it is."""
     return f'<svg viewBox="0 0 {width_px} 20" role="img"><title>{title}</title></svg>'
 

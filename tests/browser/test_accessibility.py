@@ -16,6 +16,8 @@ PAGES = {
     "editor": "desserts/blackcurrant-vanilla-dome/edit",
     "revision": "desserts/blackcurrant-vanilla-dome/edit/1",
     "new dessert": "new",
+    "plans": "plans",
+    "new plan": "plans/new?chosen:blackcurrant-vanilla-dome=yes&serve=never",
     "larder": "larder?q=cream",
     "empty search": "larder?q=blakcurrant",
     "ingredient": "larder/cream-35",

@@ -18,7 +18,7 @@ Barriers = Callable[[Page], list[str]]
 DOME = "Blackcurrant and vanilla dome"
 SMALL_TARGETS = """
 () => [...document.querySelectorAll('main a, main button, main input, main summary')]
-  .filter((e) => e.getClientRects().length && e.type !== 'checkbox')
+  .filter((e) => e.getClientRects().length && e.type !== 'hidden')
   .filter((e) => !e.closest('p:not(.buttons), li > p, dd'))
   .filter((e) => e.getBoundingClientRect().height < 43.5)
   .map((e) => e.outerHTML.slice(0, 80))

@@ -17,7 +17,9 @@ def drawings(agenda: Agenda, name: str) -> tuple[Markup, Markup]:
     from entremetry.publish.agenda_drawing import agenda_svg
 
     title = f"Timeline: {name}"
-    wide, narrow = (agenda_svg(agenda, title=title, width_px=width) for width in (WIDE, NARROW))
+    wide, narrow = (
+        agenda_svg(agenda, title=title, width_px=width, brief=True) for width in (WIDE, NARROW)
+    )
     return Markup(wide), Markup(narrow)
 
 
