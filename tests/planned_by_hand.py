@@ -123,42 +123,12 @@ def _at(task: AgendaTask, minutes: int) -> AgendaTask:
     return replace(task, start=task.start + by, end=task.end + by, hands=hands)
 
 
-def agenda_svg(agenda: Agenda, *, title: str, width_px: int, brief: bool) -> str:
-    """A drawing that says how wide it is."""
-    return f'<svg viewBox="0 0 {width_px} 20" role="img"><title>{title}</title></svg>'
-
-
-def calendar(agenda: Agenda, *, stamp: datetime) -> bytes:
-    """A calendar that says its zone and its year."""
-    return f"BEGIN:VCALENDAR {agenda.zone} {stamp:%Y}".encode()
-
-
-def day_sheet(agenda: Agenda) -> str:
-    """A sheet with a style of its own."""
-    return f"<!doctype html><style>p {{ color: red }}</style><p>{agenda.zone}</p>"
-
-
-HERE = {
-    "entremetry.usecases.plans": (
-        Course,
-        Planned,
-        plan_menu,
-        planned_text,
-        planned_from,
-        planned_anew,
-        agenda_with,
-    ),
-    "entremetry.publish.agenda_drawing": (agenda_svg,),
-    "entremetry.publish.agenda_calendar": (calendar,),
-    "entremetry.publish.agenda_sheet": (day_sheet,),
-}
+HERE = (Course, Planned, plan_menu, planned_text, planned_from, planned_anew, agenda_with)
 
 
 def modules() -> dict[str, ModuleType]:
-    """Modules to be found in place of the real ones, by their names."""
-    made = {}
-    for name, things in HERE.items():
-        made[name] = ModuleType(name)
-        for thing in things:
-            setattr(made[name], thing.__name__, thing)
-    return made
+    """The module of plans, to be found in place of the real one."""
+    made = ModuleType("entremetry.usecases.plans")
+    for thing in HERE:
+        setattr(made, thing.__name__, thing)
+    return {made.__name__: made}

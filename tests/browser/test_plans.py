@@ -15,6 +15,7 @@ from browser.planned_workbench import PlannedWorkbench
 Keep = Callable[[Page, str], Path]
 Barriers = Callable[[Page], list[str]]
 
+PATIENCE = 120_000.0  # ms, for a plan on a busy machine
 DOME = "Blackcurrant and vanilla dome"
 SMALL_TARGETS = """
 () => [...document.querySelectorAll('main a, main button, main input, main summary')]
@@ -54,6 +55,18 @@ def test_a_menu_leads_to_its_plan(desk: Page, keep_screen: Keep) -> None:
     step = desk.get_by_text("Freeze until the middle is at −15 °C.", exact=True)
     step.click()
     expect(desk.get_by_text("computed: about 1 h 50 min")).to_be_visible()
+
+
+def test_a_dessert_of_the_library_is_planned_for_good(page: Page, keep_screen: Keep) -> None:
+    asked(page, "2031-11-29T19:00")
+    expect(page).to_have_url(re.compile(r"/plans/\d+$"), timeout=PATIENCE)
+    expect(
+        page.get_by_text(re.compile(r"^For Saturday 29\sNovember, 19:00: \d\ssession"))
+    ).to_be_visible()
+    keep_screen(page, "plan-for-good")
+    page.get_by_role("link", name="At the bench").click()
+    expect(page.locator("#now-when")).to_contain_text("Free until")
+    expect(page.locator("#main-knob")).to_have_text("Begin")
 
 
 def test_a_menu_is_planned_by_touch(telephone: Page, keep_screen: Keep) -> None:

@@ -160,7 +160,8 @@ def _hand_out(found: Planned, wanted: Wanted, *, json: bool) -> None:
     """Print the plan and write its files; say why there is none, or none that keeps everything."""
     from shutil import get_terminal_size
 
-    from entremetry.cli.plan_view import USUAL_WIDTH, as_json, as_text, refusal_text
+    from entremetry.cli.plan_view import USUAL_WIDTH, as_text, refusal_text
+    from entremetry.publish.agenda_json import as_json
 
     agenda = found.agenda
     if agenda.tasks:

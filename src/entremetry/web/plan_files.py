@@ -27,16 +27,14 @@ def calendar_file(agenda: Agenda, stamp: datetime) -> bytes:
     """The plan as an iCalendar file."""
     from entremetry.publish.agenda_calendar import calendar
 
-    content: bytes = calendar(agenda, stamp=stamp)
-    return content
+    return calendar(agenda, stamp=stamp)
 
 
 def sheet_file(agenda: Agenda) -> str:
     """The plan on paper, a page for each session."""
     from entremetry.publish.agenda_sheet import day_sheet
 
-    sheet: str = day_sheet(agenda)
-    return sheet
+    return day_sheet(agenda)
 
 
 def json_file(agenda: Agenda) -> str:

@@ -7,7 +7,8 @@ from dataclasses import replace
 from datetime import datetime
 
 from agendas import AGENDA, IMPOSSIBLE, TASKS, begun, with_a_moment_outside
-from entremetry.cli.plan_view import as_json, as_text, refusal_text
+from entremetry.cli.plan_view import as_text, refusal_text
+from entremetry.publish.agenda_json import as_json
 
 CONTRACT = {"feasible", "proved_optimal", "tasks", "sessions", "conflicts"}
 OF_A_TASK = {"id", "dessert", "start", "end", "hands_on", "uses", "hands", "hands_on_min"}

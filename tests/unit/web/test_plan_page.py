@@ -54,7 +54,7 @@ def test_days_sessions_and_steps_stand_in_their_order(planner: Client) -> None:
         "14:00 to 15:45",
         "Served 19:00 Pear dome, 8 pieces",
     ]
-    below = words[words.index("Friday 27 November") :]
+    below = words[words.rindex("Friday 27 November") :]
     places = [below.index(each) for each in order]
     assert places == sorted(places)
 
@@ -114,7 +114,7 @@ def test_files_come_with_their_kinds_and_names(planner: Client) -> None:
     assert "style-src 'sha256-" in sheet.headers["content-security-policy"]
     calendar = planner.get(f"{plan}/calendar.ics")
     assert calendar.headers["content-type"].startswith("text/calendar")
-    assert calendar.body.startswith(b"BEGIN:VCALENDAR Europe/Paris")
+    assert calendar.body.startswith(b"BEGIN:VCALENDAR")
     found = json.loads(planner.get(f"{plan}/plan.json").body)
     assert found["feasible"] is True
     assert [task["id"] for task in found["tasks"]] == [task.id for task in AGENDA.tasks]
@@ -122,8 +122,9 @@ def test_files_come_with_their_kinds_and_names(planner: Client) -> None:
 
 
 def test_the_drawing_is_there_for_wide_and_narrow_pages(planner: Client) -> None:
-    widths = re.findall(r'viewBox="0 0 (\d+) 20"', planner.get(keep(planner)).html)
-    assert len(widths) == 2 and int(widths[0]) > 2 * int(widths[1])
+    html = planner.get(keep(planner)).html
+    wide, narrow = re.findall(r'<svg [^>]*viewBox="0 0 ([\d.]+) [\d.]+"[^>]*role="img"', html)
+    assert float(wide) > 2 * float(narrow)
 
 
 @pytest.mark.parametrize("place", ["", "/sheet", "/calendar.ics", "/plan.json", "/bench"])
