@@ -46,6 +46,16 @@ def test_nothing_but_water_is_ever_gained(recipe: Recipe) -> None:
         assert getattr(made.mix.constituents, name) <= before + taken_up + 1e-12
 
 
+@given(recipes())
+def test_what_is_kept_of_each_line_makes_up_all_but_the_water(recipe: Recipe) -> None:
+    made = make(recipe.lines, recipe.steps, component_name="any", kind=recipe.kind)
+    assert set(made.kept) == set(recipe.lines)
+    for name in NAMES:
+        held = sum(getattr(p.constituents, name) * made.kept[n] for n, p in recipe.lines.items())
+        if name != "water":
+            assert getattr(made.mix.constituents, name) == pytest.approx(held, abs=1e-12)
+
+
 @given(recipes(), factors)
 def test_scaling_commutes_with_making(recipe: Recipe, factor: float) -> None:
     made = make(recipe.lines, recipe.steps, component_name="any", kind=recipe.kind)

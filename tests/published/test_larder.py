@@ -69,6 +69,21 @@ def test_composition_is_the_printed_one(row: dict[str, str]) -> None:
     assert 100.0 * part == pytest.approx(float(row["grams_per_100g"]), abs=within)
 
 
+@pytest.mark.parametrize("row", rows(HERE / "usda_sr28_nutrients.csv"), ids=str)
+def test_nutrients_are_the_printed_ones(row: dict[str, str]) -> None:
+    found = getattr(LARDER.find(row["ingredient"]).nutrients, row["word"])
+    per_100g = {"g": 1e2, "mg": 1e5, "ug": 1e8}[row["unit"]] * found
+    assert per_100g == pytest.approx(float(row["per_100g"]), abs=half_digit(row["per_100g"]))
+
+
+def test_trans_fat_that_is_blank_is_taken_from_salted_butter_and_says_so() -> None:
+    """NUT_DATA 01001: 3.278 g of trans fat in 81.11 g of fat; 01145 leaves it blank."""
+    butter = LARDER.find("butter-unsalted")
+    share = (butter.nutrients.trans_fat or 0.0) / butter.composition.fat
+    assert share == pytest.approx(3.278 / 81.11, rel=1e-6)
+    assert any("trans fat is blank" in note for note in butter.notes)
+
+
 @pytest.mark.parametrize("ndb", sorted(set(SR28) - CLOSURE_EXCEPTIONS))
 def test_sr28_adds_up_to_a_hundred(ndb: str) -> None:
     whole = grams(SR28[ndb], "water", "protein", "fat", "carbohydrate", "ash", "alcohol")

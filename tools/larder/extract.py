@@ -40,6 +40,13 @@ NUTRIENTS = {
     "209": "starch",
     "208": "energy_kcal",
     "307": "sodium_mg",
+    "606": "saturates",
+    "605": "trans_fat",
+    "601": "cholesterol_mg",
+    "301": "calcium_mg",
+    "303": "iron_mg",
+    "306": "potassium_mg",
+    "328": "vitamin_d_ug",
 }
 FACTORS = ("protein_factor", "fat_factor", "carbohydrate_factor")
 

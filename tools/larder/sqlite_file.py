@@ -6,9 +6,9 @@ import sqlite3
 from collections.abc import Iterable
 from pathlib import Path
 
-from entremetry.larder import NAMES, Ingredient
+from entremetry.larder import NAMES, NUTRIENTS, Ingredient
 
-FORMAT = 1
+FORMAT = 2
 FIGURES = (
     "density",
     "sodium",
@@ -30,7 +30,8 @@ create table ingredient (
     grp text not null,
     {", ".join(f"{word} real" for word in FIGURES)},
     {", ".join(f"{word} real not null" for word in NAMES)},
-    {", ".join(f"{word} text not null" for word in LISTS)}
+    {", ".join(f"{word} text not null" for word in LISTS)},
+    {", ".join(f"{word} real" for word in NUTRIENTS)}
 );
 create unique index ingredient_id on ingredient (id);
 create table household (
@@ -43,6 +44,11 @@ create table pack (
     position integer primary key,
     ingredient integer not null references ingredient (position),
     name text not null, mass real not null, whole integer not null
+);
+create table part (
+    position integer primary key,
+    ingredient integer not null references ingredient (position),
+    id text not null, share real not null
 );
 """
 CHANGE_COUNTER = slice(24, 28)
@@ -86,6 +92,8 @@ def fill(connection: sqlite3.Connection, ingredients: Iterable[Ingredient]) -> N
             insert(connection, "household", [None, position, *row])
         for pack in ingredient.packs:
             insert(connection, "pack", [None, position, pack.name, pack.mass, int(pack.whole)])
+        for part in ingredient.parts:
+            insert(connection, "part", [None, position, part.id, rounded(part.share)])
 
 
 def insert(connection: sqlite3.Connection, table: str, values: list[object]) -> None:
@@ -102,6 +110,7 @@ def columns(ingredient: Ingredient) -> list[object]:
         *(rounded(getattr(ingredient, word)) for word in FIGURES),
         *(rounded(getattr(ingredient.composition, word)) for word in NAMES),
         *(joined(getattr(ingredient, word)) for word in LISTS),
+        *(rounded(getattr(ingredient.nutrients, word)) for word in NUTRIENTS),
     ]
 
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from household import household
 from marks import densities, packs, tags
+from nutrients import printed, ruled
 from tables import Row, listed
 
 from entremetry.larder import NAMES, SUGARS, Constituents, Ingredient, declared
@@ -157,7 +159,7 @@ def sr28_ingredient(
     )
     acid = food.acid()
     refuse = float(row["refuse_percent"] or 0) / 100.0
-    return Ingredient(
+    plain = Ingredient(
         id=chosen["id"],
         name=chosen["name"],
         group=chosen["group"],
@@ -177,8 +179,11 @@ def sr28_ingredient(
         refuse=0.0 if chosen["group"] in SHELLED else refuse,
         acidity=acid[0] if acid else None,
         ph=float(chosen["ph"].rstrip("m")) if chosen["ph"] else None,
-        notes=(f"SR28 {row['ndb']}: {row['name']}", *said_of_acid(chosen), *food.notes),
+        nutrients=printed(row),
     )
+    nutrients = ruled(plain, say=food.say)
+    notes = (f"SR28 {row['ndb']}: {row['name']}", *said_of_acid(chosen), *food.notes)
+    return replace(plain, nutrients=nutrients, notes=notes)
 
 
 def written_density(additions: list[Row]) -> tuple[float, str] | None:

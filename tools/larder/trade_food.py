@@ -15,6 +15,7 @@ from dataclasses import replace
 
 from household import weight
 from marks import densities, packs, tags
+from nutrients import of_parts, ruled
 from tables import Row, figures, listed
 
 from entremetry.formula.brix import brix
@@ -25,11 +26,15 @@ from entremetry.larder import (
     Constituents,
     HouseholdWeight,
     Ingredient,
+    Nutrients,
+    Part,
     declared,
 )
 
 Made = dict[str, float]
 READ_BRIX = ("fruit purée", "fruit juice")
+FAT_OF_COCOA_MASS = 0.5405  # migoya_2008: cocoa mass is this much cocoa butter, the rest dry cocoa
+STANDS_FOR = {"_milk-solids": "skimmed-milk-powder", "_chestnut-dried": "chestnut-cooked"}
 
 
 def shares(rule: str, larder: Mapping[str, Ingredient]) -> Made:
@@ -86,14 +91,41 @@ def mixture(rule: str, larder: Mapping[str, Ingredient]) -> tuple[Constituents, 
     return total * (1.0 / total.total), made
 
 
-def stated(cell: str) -> tuple[Constituents, float]:
-    """Composition and sodium of a row that states grams in 100 g (sodium in mg)."""
+def stated(cell: str) -> tuple[Constituents, float, float | None]:
+    """Composition, sodium and saturates of a row that states grams in 100 g (sodium in mg)."""
     words = figures(cell)
+    saturates = words.pop("saturates", None)
     sodium = words.pop("sodium", 0.0) / 1e5
     parts = {name: words.pop(name, 0.0) / 100.0 for name in NAMES}
     if words or abs(sum(parts.values()) - 1.0) > 1e-9:
         raise SystemExit(f"no composition: {cell}")
-    return Constituents(**parts), sodium
+    return Constituents(**parts), sodium, None if saturates is None else saturates / 100.0
+
+
+def contains(rule: str) -> tuple[Part, ...]:
+    """What a compound is made of, for its list of ingredients; nothing if it is one thing.
+
+    Dry cocoa and cocoa butter are written as cocoa mass and the cocoa butter that it lacks.
+    """
+    if " + " not in rule or " until " in rule:
+        return ()
+    found = {name: float(share) for name, share in (p.rsplit(" ", 1) for p in rule.split(" + "))}
+    dry = found.pop("_dry-cocoa", 0.0)
+    if dry:
+        found["cocoa-mass"] = dry / (1.0 - FAT_OF_COCOA_MASS)
+        found["cocoa-butter"] -= found["cocoa-mass"] * FAT_OF_COCOA_MASS
+    return tuple(
+        Part(id=STANDS_FOR.get(name, name), share=share)
+        for name, share in found.items()
+        if share > 1e-3
+    )
+
+
+def unknown(row: Row, parts: list[Ingredient], composition: Constituents) -> frozenset[str]:
+    """What is not reported: what a part lacks; sodium of a row that names none but has ash."""
+    silent = not row["made_of"] and "sodium" not in figures(row["per_100g"])
+    own = {"sodium"} if silent and composition.ash > 0.0 else set()
+    return frozenset(own).union(*(part.not_reported for part in parts))
 
 
 def trade_ingredient(row: Row, extra: list[Row], larder: Mapping[str, Ingredient]) -> Ingredient:
@@ -102,8 +134,10 @@ def trade_ingredient(row: Row, extra: list[Row], larder: Mapping[str, Ingredient
     if row["made_of"]:
         composition, made = mixture(row["made_of"], larder)
         sodium = sum(larder[name].sodium * share for name, share in made.items())
+        nutrients = of_parts(made, larder, row["made_of"])
     else:
-        composition, sodium = stated(row["per_100g"])
+        composition, sodium, saturates = stated(row["per_100g"])
+        nutrients = Nutrients(saturates=saturates)
     parts = [larder[name] for name in made]
     measures = measured(row, extra, larder)
     known = figures(row["figures"])
@@ -112,7 +146,7 @@ def trade_ingredient(row: Row, extra: list[Row], larder: Mapping[str, Ingredient
     us = us.union(*(part.allergens_us for part in parts))
     density, density_source = weighed(row, composition, measures, parts)
     acidity = sum((larder[n].acidity or 0.0) * share for n, share in made.items())
-    return Ingredient(
+    made_up = Ingredient(
         id=row["id"],
         name=row["name"],
         group=row["group"],
@@ -126,8 +160,10 @@ def trade_ingredient(row: Row, extra: list[Row], larder: Mapping[str, Ingredient
         allergens_eu=eu,
         allergens_us=us,
         tags=tags(listed(row["tags"]), eu, composition, parts),
-        not_reported=frozenset().union(*(part.not_reported for part in parts)),
+        not_reported=unknown(row, parts, composition),
         sodium=sodium,
+        nutrients=nutrients,
+        parts=() if row["id"] == "cocoa-mass" else contains(row["made_of"]),
         energy=energy(row["made_of"], made, larder),
         bloom=known.get("bloom"),
         brix=known.get("brix", brix_of(row, composition)),
@@ -139,6 +175,7 @@ def trade_ingredient(row: Row, extra: list[Row], larder: Mapping[str, Ingredient
             note for note in (row["note"], said(row["made_of"]), said_of_brix(row)) if note
         ),
     )
+    return replace(made_up, nutrients=ruled(made_up))
 
 
 def said(rule: str) -> str:

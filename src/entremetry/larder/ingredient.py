@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from entremetry.errors import UnknownName
 from entremetry.larder.constituents import Constituents
+from entremetry.larder.nutrients import Nutrients, Part
 from entremetry.larder.spelling import singular
 
 
@@ -47,7 +48,10 @@ class Ingredient:
     by titration, counted as citric acid. Density is that of the ingredient as it stands in a
     measure, so of the heap for powders and pieces. [kg/m3] Energy is as its table reports it,
     in J/kg. Bloom is in grams, brix in degrees, the dextrose equivalent in g per 100 g of solids.
-    `not_reported` names what the source leaves blank: there a zero means unknown.
+    `not_reported` names what the source leaves blank: there a zero means unknown. `parts` are what
+    a bought compound is made of, as far as the larder knows. Where the cook states them,
+    `contains` is that list in the words of a packet, and `label_name` what a list of ingredients
+    calls it.
     """
 
     id: str
@@ -65,6 +69,10 @@ class Ingredient:
     tags: frozenset[str] = frozenset()
     not_reported: frozenset[str] = frozenset()
     sodium: float = 0.0
+    nutrients: Nutrients = Nutrients()
+    parts: tuple[Part, ...] = ()
+    label_name: str = ""
+    contains: str = ""
     energy: float | None = None
     refuse: float = 0.0
     bloom: float | None = None

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from entremetry.larder.constituents import NAMES, SUGARS, Constituents
+from entremetry.larder.nutrients import BOUND_TO_FAT, NUTRIENTS, Nutrients
 
 TOLERANCE = 0.005
 """How far from one the parts may add up; labels are rounded."""
@@ -22,7 +23,7 @@ _UNSPLIT = {
     "sugars": "unsplit_sugars",
     "carbohydrate": "other_carbohydrate",
 }
-LABEL_WORDS = (*NAMES, *TOTALS, "salt")
+LABEL_WORDS = (*NAMES, *TOTALS, "salt", *NUTRIENTS)
 
 
 def closed(stated: Mapping[str, float]) -> Constituents:
@@ -48,6 +49,24 @@ def closed(stated: Mapping[str, float]) -> Constituents:
     if abs(whole - 1.0) > TOLERANCE:
         raise ValueError(f"parts of {100 * whole:.1f} g; parts that make up 100 g, within 0.5 g")
     return Constituents(**{name: part / whole for name, part in parts.items()})
+
+
+def stated_nutrients(
+    start: Nutrients, stated: Mapping[str, float], before: Constituents, after: Constituents
+) -> Nutrients:
+    """Nutrients with the stated ones set; what goes with the fat follows it, the rest stays.
+
+    Added sugars become unknown where other sugars are stated than before.
+    """
+    known = {name: getattr(start, name) for name in NUTRIENTS}
+    if before.fat > 0.0:
+        for name in BOUND_TO_FAT:
+            known[name] = None if known[name] is None else known[name] * after.fat / before.fat
+    elif after.fat > 0.0:
+        known |= dict.fromkeys(BOUND_TO_FAT)
+    if abs(after.sugars - before.sugars) > TOLERANCE:
+        known["added_sugars"] = None
+    return Nutrients(**{**known, **{name: stated[name] for name in NUTRIENTS if name in stated}})
 
 
 def _with_ash(stated: Mapping[str, float], before: float) -> Mapping[str, float]:

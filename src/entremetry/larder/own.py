@@ -14,13 +14,25 @@ from pydantic import BaseModel, ConfigDict, Field, PlainValidator, WithJsonSchem
 from entremetry.errors import DocumentError, Fault, QuantityError, UnknownName, nearest_names
 from entremetry.larder.allergens import ALLERGENS, ANIMAL, declared
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient, Pack
-from entremetry.larder.label import LABEL_WORDS, closed, replaced
+from entremetry.larder.label import LABEL_WORDS, closed, replaced, stated_nutrients
 from entremetry.larder.larder import Larder
+from entremetry.larder.nutrients import NUTRIENTS, Nutrients
 from entremetry.larder.tags import TAGS
 from entremetry.quantities import parse_mass
 from entremetry.quantities.fields import Density, Fraction, Mass
 
 SODIUM_PER_SALT = 1.0 / 2.5
+TAKEN_OVER = (
+    "group",
+    "brix",
+    "bloom",
+    "dextrose_equivalent",
+    "ph",
+    "cocoa",
+    "acidity",
+    "label_name",
+    "contains",
+)
 
 
 def _per_100g(value: Any) -> float:
@@ -86,6 +98,13 @@ class OwnIngredient(BaseModel):
     allergens: list[Literal[tuple(ALLERGENS)]] | None = None  # type: ignore[valid-type]
     tags: list[Literal[tuple(TAGS)]] | None = None  # type: ignore[valid-type]
     pack: OwnPack | None = None
+    label_name: Text | None = Field(
+        default=None, description="What a list of ingredients calls it: the legal name."
+    )
+    contains: Annotated[str, Field(max_length=2000)] | None = Field(
+        default=None,
+        description="Its own list of ingredients, as the packet prints it, allergens included.",
+    )
     source: Text = Field(default="not stated", description="Who says so: packet, supplier.")
 
     @model_validator(mode="after")
@@ -166,6 +185,8 @@ def _new(ingredient_id: str, own: OwnIngredient) -> Ingredient:
         composition=closed(own.stated()),
         density=own.density,
         source=_source(own),
+        nutrients=Nutrients(**{n: own.per_100g.get(n) for n in NUTRIENTS}),
+        not_reported=frozenset() if "salt" in own.per_100g else frozenset({"sodium"}),
     )
     return _with_the_rest(start, own)
 
@@ -180,18 +201,24 @@ def _changed(ingredient_id: str, own: OwnIngredient, start: Ingredient) -> Ingre
         composition=composition,
         density=own.density or start.density,
         source=_source(own),
+        nutrients=stated_nutrients(start.nutrients, own.stated(), start.composition, composition),
+        parts=() if own.stated() or own.contains else start.parts,
         energy=None if own.stated() else start.energy,
-        not_reported=start.not_reported - set(own.per_100g),
+        not_reported=start.not_reported - _said_by(own.per_100g),
     )
     return _with_the_rest(named, own)
+
+
+def _said_by(stated: Iterable[str]) -> frozenset[str]:
+    """What is reported once these words of a label are stated."""
+    words = frozenset(stated)
+    return words | {"sodium"} if "salt" in words else words
 
 
 def _with_the_rest(start: Ingredient, own: OwnIngredient) -> Ingredient:
     """Take over all fields that do not depend on where the ingredient comes from."""
     given: dict[str, Any] = {
-        word: getattr(own, word)
-        for word in ("group", "brix", "bloom", "dextrose_equivalent", "ph", "cocoa", "acidity")
-        if getattr(own, word) is not None
+        word: getattr(own, word) for word in TAKEN_OVER if getattr(own, word) is not None
     }
     if own.refuse is not None:
         given["refuse"] = own.refuse

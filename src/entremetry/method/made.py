@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from entremetry.formula.mix import Mix
 from entremetry.sources.figure import Figure
@@ -25,6 +26,8 @@ class Made:
 
     `mass_in` is all that was weighed (formula lines and water taken up in soaking), `mix` what
     is ready for the mould; `mix.mass == mass_in + sum(change.mass for losses)` to 1e-12.
+    `kept` is the share of each line that is still there at the end, water driven off apart: none of
+    what is strained out, less than all where a part stays in bowl or bag.
     `raw_density` is that of a dough before the oven, else the same as `density`. `assumptions`
     are sentences for the reader: what the method does not state and was taken for granted.
     """
@@ -36,6 +39,7 @@ class Made:
     changes: tuple[Change, ...]
     soaking_water: tuple[tuple[str, float], ...] = ()
     assumptions: tuple[str, ...] = ()
+    kept: Mapping[str, float] = field(default_factory=dict)
 
     @property
     def loss(self) -> float:

@@ -54,7 +54,8 @@ def make(
     ledger = Ledger()
     way = route(tuple(lines), steps, component=component_id or component_name)
     bowl, raw = _follow(lines, steps, way, component_name, ledger)
-    mix = _after_usual_loss(bowl, steps, kind, ledger).mix
+    bowl = _after_usual_loss(bowl, steps, kind, ledger)
+    mix = bowl.mix
     if not mix.mass > 0.0:
         raise BalanceError(f"{component_name}: nothing is left of it; give its formula masses")
     figure = _density(mix, raw, density, ledger)
@@ -66,6 +67,7 @@ def make(
         changes=tuple(ledger.changes),
         soaking_water=tuple(ledger.soaking_water.items()),
         assumptions=tuple(ledger.assumptions),
+        kept={name: bowl.still_there.get(name, 0.0) for name in lines},
     )
 
 

@@ -12,9 +12,19 @@ from pathlib import Path
 from typing import Any
 
 from entremetry.errors import StoreError
-from entremetry.larder import NAMES, Constituents, HouseholdWeight, Ingredient, Larder, Pack
+from entremetry.larder import (
+    NAMES,
+    NUTRIENTS,
+    Constituents,
+    HouseholdWeight,
+    Ingredient,
+    Larder,
+    Nutrients,
+    Pack,
+    Part,
+)
 
-FORMAT = 1
+FORMAT = 2
 FIRST = 16  # column in which the constituents begin
 LAST = FIRST + len(NAMES)
 
@@ -63,10 +73,12 @@ def _reading(path: Path) -> Iterator[sqlite3.Connection]:
 
 def _ingredients(connection: sqlite3.Connection) -> Iterator[Ingredient]:
     household = _household(connection)
-    packs = _packs(connection)
+    packs, parts = _packs(connection), _parts(connection)
     for row in connection.execute("select * from ingredient order by position"):
         position = row["position"]
-        yield _ingredient(row, tuple(household[position]), tuple(packs[position]))
+        yield _ingredient(
+            row, tuple(household[position]), tuple(packs[position]), tuple(parts[position])
+        )
 
 
 def _household(connection: sqlite3.Connection) -> _Grouped:
@@ -91,8 +103,20 @@ def _packs(connection: sqlite3.Connection) -> _Grouped:
     return grouped
 
 
+def _parts(connection: sqlite3.Connection) -> _Grouped:
+    grouped: _Grouped = defaultdict(list)
+    for owner, part, share in connection.execute(
+        "select ingredient, id, share from part order by position"
+    ):
+        grouped[owner].append(Part(id=part, share=share))
+    return grouped
+
+
 def _ingredient(
-    row: sqlite3.Row, household: tuple[HouseholdWeight, ...], packs: tuple[Pack, ...]
+    row: sqlite3.Row,
+    household: tuple[HouseholdWeight, ...],
+    packs: tuple[Pack, ...],
+    parts: tuple[Part, ...],
 ) -> Ingredient:
     source, density_source = row["source"], row["density_source"]
     return Ingredient(
@@ -106,6 +130,8 @@ def _ingredient(
         aliases=_lines(row["aliases"]),
         household=household,
         packs=packs,
+        parts=parts,
+        nutrients=Nutrients(**{name: row[name] for name in NUTRIENTS}),
         dextrose_equivalent=row["dextrose_equivalent"],
         notes=_lines(row["notes"]),
         sodium=row["sodium"],

@@ -135,3 +135,36 @@ def test_more_fat_than_there_is_room_is_refused() -> None:
 def test_milk_in_it_is_not_vegan() -> None:
     own = one({"like": "oat-milk", "allergens": ["oats", "milk"]})
     assert "vegan" not in own.tags
+
+
+def test_what_goes_with_the_fat_follows_another_fat_content() -> None:
+    cream, own = open_larder().find("cream-35"), one({"like": "cream-35", "fat": "30 %"})
+    assert own.nutrients.saturates == pytest.approx((cream.nutrients.saturates or 0.0) * 30 / 35)
+    assert own.nutrients.calcium == cream.nutrients.calcium
+
+
+def test_a_stated_nutrient_goes_before_what_follows() -> None:
+    own = one({"like": "cream-35", "fat": "30 %", "per_100g": {"saturates": 20}})
+    assert own.nutrients.saturates == pytest.approx(0.20)
+
+
+def test_a_new_ingredient_knows_only_what_its_label_states() -> None:
+    paste = one({**PASTE, "per_100g": {**PASTE["per_100g"], "saturates": 8.1}})
+    assert paste.nutrients.saturates == pytest.approx(0.081)
+    assert paste.nutrients.cholesterol is None
+    assert "sodium" not in paste.not_reported
+
+
+def test_a_new_ingredient_without_salt_says_that_its_sodium_is_unknown() -> None:
+    figures = {word: value for word, value in PASTE["per_100g"].items() if word != "salt"}
+    assert "sodium" in one({**PASTE, "per_100g": figures}).not_reported
+
+
+def test_other_sugars_than_before_leave_the_added_ones_unknown() -> None:
+    own = one({"like": "raspberry-puree", "per_100g": {"sugars": 25}})
+    assert own.nutrients.added_sugars is None
+
+
+def test_the_list_of_a_packet_takes_the_place_of_what_the_larder_knows() -> None:
+    own = one({"like": "couverture-dark-70", "contains": "cocoa mass, sugar, cocoa butter"})
+    assert (own.parts, own.contains) == ((), "cocoa mass, sugar, cocoa butter")
