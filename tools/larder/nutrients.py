@@ -22,6 +22,7 @@ PRINTED = {
 MILK_SATURATES = 61.924 / 99.48  # usda_sr28, food 01003
 COCOA_SATURATES = 59.7 / 100.0  # usda_sr28, food 04501
 MILK_TRANS = 3.278 / 81.11  # usda_sr28, food 01001
+MILK_CHOLESTEROL = 0.256 / 99.48  # usda_sr28, food 01003
 EGG_TRANS = 0.038 / 9.51  # usda_sr28, food 01123
 HARDENED = ("butter and fat", "confection", "biscuit and cake", "chocolate and cocoa")
 TRANS_NOTE = "trans fat is blank in the table and taken"
@@ -48,6 +49,8 @@ def ruled(start: Ingredient, *, say: Callable[[str], None] = lambda note: None) 
         )
     if known.saturates is None:
         known = replace(known, saturates=saturates(parts))
+    if known.cholesterol is None and parts.fat == parts.milk_fat:
+        known = replace(known, cholesterol=parts.milk_fat * MILK_CHOLESTEROL)
     if known.trans_fat is None:
         value, why = trans_fat(start)
         known = replace(known, trans_fat=value)

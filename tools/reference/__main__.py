@@ -22,8 +22,10 @@ def pages() -> Mapping[Path, str]:
         DOCS / "reference" / "cli.md": command_page(),
         DOCS / "reference" / "dessert-document.md": document_page("dessert"),
         DOCS / "reference" / "kitchen-document.md": document_page("kitchen"),
+        DOCS / "reference" / "price-document.md": document_page("price"),
         DOCS / "reference" / "dessert.schema.json": schema_text("dessert"),
         DOCS / "reference" / "kitchen.schema.json": schema_text("kitchen"),
+        DOCS / "reference" / "price.schema.json": schema_text("price"),
         DOCS / "reference" / "sources.md": source_page(),
         DOCS / "vocabulary.md": vocabulary_page(DOCS / "vocabulary.d"),
     }

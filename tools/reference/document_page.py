@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
-from typing import Any, Literal
+from typing import Any
 
+from entremetry.usecases.schema import Kind
 from entremetry.usecases.schema import schema as schema_of
 
-Kind = Literal["dessert", "kitchen"]
 WORDS = {"string": "text", "integer": "whole number", "boolean": "yes or no"}
 
 
 def document_page(kind: Kind) -> str:
     """Text of the page about one kind of document."""
     schema = schema_of(kind)
-    command = "entremetry schema" + (" --kitchen" if kind == "kitchen" else "")
+    command = "entremetry schema" + ("" if kind == "dessert" else f" --{kind}")
     parts = [
         f"# The {kind} document\n",
         "<!-- Written by tools/reference from the program; change the program, then run "

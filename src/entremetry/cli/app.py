@@ -12,6 +12,7 @@ import typer
 from entremetry import __version__
 from entremetry.cli.changing import adapt, rebalance
 from entremetry.cli.check_commands import check, diagnose
+from entremetry.cli.label_command import label
 from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
 from entremetry.cli.plan_commands import plan, replan
 from entremetry.errors import EntremetryError
@@ -26,6 +27,7 @@ app = typer.Typer(
 )
 app.command()(check)
 app.command()(diagnose)
+app.command()(label)
 
 
 def _version(wanted: bool) -> None:
@@ -125,11 +127,14 @@ def import_(
 @app.command()
 def schema(
     kitchen: Annotated[bool, typer.Option("--kitchen", help="Of the kitchen document.")] = False,
+    price: Annotated[bool, typer.Option("--price", help="Of the price document.")] = False,
 ) -> None:
-    """Print the JSON Schema of the dessert document, or of the kitchen document."""
+    """Print the JSON Schema of the dessert document, or of the kitchen or price document."""
     from entremetry.usecases.schema import schema_text
 
-    typer.echo(schema_text("kitchen" if kitchen else "dessert"), nl=False)
+    if kitchen and price:
+        raise typer.BadParameter("found --kitchen and --price; accepted: one of the two")
+    typer.echo(schema_text("kitchen" if kitchen else "price" if price else "dessert"), nl=False)
 
 
 @app.command()

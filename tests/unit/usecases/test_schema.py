@@ -6,14 +6,14 @@ import json
 import re
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any
 
 import pytest
 
-from entremetry.usecases.schema import schema, schema_text
+from entremetry.usecases.schema import Kind, schema, schema_text
 
 REFERENCE = Path(__file__).parents[3] / "docs" / "reference"
-KINDS: tuple[Literal["dessert", "kitchen"], ...] = ("dessert", "kitchen")
+KINDS: tuple[Kind, ...] = ("dessert", "kitchen", "price")
 
 
 def quantities(value: Any) -> Iterator[dict[str, Any]]:
@@ -29,7 +29,7 @@ def quantities(value: Any) -> Iterator[dict[str, Any]]:
 
 
 @pytest.mark.parametrize("kind", KINDS)
-def test_the_committed_schema_is_current(kind: Literal["dessert", "kitchen"]) -> None:
+def test_the_committed_schema_is_current(kind: Kind) -> None:
     committed = (REFERENCE / f"{kind}.schema.json").read_text(encoding="utf-8")
     assert committed == schema_text(kind)
     assert json.loads(committed)["$schema"].endswith("2020-12/schema")
@@ -37,7 +37,7 @@ def test_the_committed_schema_is_current(kind: Literal["dessert", "kitchen"]) ->
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_every_quantity_has_a_description_and_fitting_examples(
-    kind: Literal["dessert", "kitchen"],
+    kind: Kind,
 ) -> None:
     found = list(quantities(schema(kind)))
     assert found
@@ -55,7 +55,7 @@ def test_keys_are_those_a_document_writes() -> None:
 
 
 @pytest.mark.parametrize("kind", KINDS)
-def test_unknown_keys_are_refused_by_the_schema_too(kind: Literal["dessert", "kitchen"]) -> None:
+def test_unknown_keys_are_refused_by_the_schema_too(kind: Kind) -> None:
     for name, definition in {"document": schema(kind), **schema(kind)["$defs"]}.items():
         if "properties" in definition:
             assert definition.get("additionalProperties") is False, name

@@ -12,6 +12,7 @@ from entremetry.sources.bibliography import (
     formula,
     general,
     kitchen,
+    labels,
     larder,
     method,
     physics,
@@ -37,6 +38,7 @@ ROOMS = (
     dessert,
     publish,
     checks,
+    labels,
 )
 
 

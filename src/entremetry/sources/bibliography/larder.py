@@ -47,7 +47,9 @@ ENTRIES: tuple[Source, ...] = (
         key="eu_1169_2011",
         text=(
             "Regulation (EU) No 1169/2011 on the provision of food information to consumers, "
-            "annex II: substances or products causing allergies or intolerances."
+            "annex I (definitions), annex II (allergens), annex VII (order of ingredients, added "
+            "water; from memory), annex VIII (quantities; from memory), annex XIV (energy factors) "
+            "and annex XV (order of the declaration; from memory)."
         ),
     ),
     Source(

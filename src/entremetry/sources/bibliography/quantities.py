@@ -36,7 +36,7 @@ ENTRIES: tuple[Source, ...] = (
         text=(
             "United States Code of Federal Regulations, title 21, section 101.9, paragraph "
             "(b)(5)(viii): on labels a teaspoon is 5 ml, a tablespoon 15 ml, a cup 240 ml and a "
-            "fluid ounce 30 ml."
+            "fluid ounce 30 ml; paragraph (c): what a declaration holds, calories by 4, 4 and 9."
         ),
     ),
     Source(

@@ -1,0 +1,115 @@
+"""The cost of a batch as JSON and as text for a terminal."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from entremetry.labels.cost import Cost
+from entremetry.quantities import format_fraction
+from entremetry.quantities.rounding import fixed
+
+SHOWN_DRIVERS = 8
+
+
+def cost_as_json(cost: Cost) -> dict[str, Any]:
+    """The cost; all amounts are in `currency`, of the batch unless said otherwise."""
+    return {
+        "currency": cost.currency,
+        "at_least": bool(cost.missing),
+        "missing_prices": list(cost.missing),
+        "pieces": cost.pieces,
+        "total": _money(cost.total),
+        "per_piece": _money(cost.per_piece),
+        "ingredients_total": _money(cost.ingredients_total),
+        "whole_packs_total": _money(cost.whole_packs_total),
+        "waste": {
+            "in_pieces": _money(cost.waste.in_pieces),
+            "left_behind": _money(cost.waste.left_behind),
+            "spare": _money(cost.waste.spare),
+            "taken_out": _money(cost.waste.taken_out),
+        },
+        "labour": _money(cost.labour),
+        "labour_min": round(cost.labour_minutes, 1),
+        "energy": _money(cost.energy),
+        "energy_kwh": round(cost.energy_kwh, 3),
+        "energy_because": cost.energy_because,
+        "margin_percent": None if cost.margin is None else round(cost.margin * 100.0, 2),
+        "price_per_piece": _money(cost.price_per_piece),
+        "components": [
+            {
+                "id": each.id,
+                "name": each.name,
+                "cost": _money(each.cost),
+                "per_piece": _money(each.cost / cost.pieces),
+                "at_least": not each.complete,
+            }
+            for each in cost.components
+        ],
+        "ingredients": [
+            {
+                "id": each.id,
+                "name": each.name,
+                "mass_g": round(each.mass * 1e3, 3),
+                "cost": _money(each.cost),
+                "pack": each.pack,
+                "packs": each.packs,
+                "packs_cost": _money(each.packs_cost),
+            }
+            for each in cost.ingredients
+        ],
+        "drivers": [
+            {"name": d.name, "cost": _money(d.cost), "share_percent": round(d.share * 100.0, 2)}
+            for d in cost.drivers
+        ],
+    }
+
+
+def cost_lines(cost: Cost) -> Iterator[str]:
+    """The cost as one reads it in a terminal."""
+    least = "at least " if cost.missing else ""
+    unit, pieces = cost.currency, cost.pieces
+    yield f"Cost of {pieces} piece{'s' if pieces > 1 else ''}, in {unit}"
+    yield f"  {'a piece':<34}{least + fixed(cost.per_piece, 2):>18}"
+    for each in cost.components:
+        amount = fixed(each.cost / pieces, 2)
+        yield f"    {each.name:<32}{('' if each.complete else 'at least ') + amount:>18}"
+    if cost.labour is not None:
+        hands = f"hands, {cost.labour_minutes:.0f} min in all"
+        yield f"    {hands:<32}{fixed(cost.labour / pieces, 2):>18}"
+    if cost.energy is not None:
+        power = f"oven and freezer, about {cost.energy_kwh:.1f} kWh"
+        yield f"    {power:<32}{fixed(cost.energy / pieces, 2):>18}"
+    yield f"  {'the batch':<34}{least + fixed(cost.total, 2):>18}"
+    if cost.price_per_piece is not None and cost.margin is not None:
+        wanted = f"a piece, for a margin of {format_fraction(cost.margin)}"
+        yield f"  {wanted:<34}{least + fixed(cost.price_per_piece, 2):>18}"
+    yield from _waste(cost)
+    yield "  What drives it: " + ", ".join(
+        f"{d.name} {d.share:.0%}" for d in cost.drivers[:SHOWN_DRIVERS]
+    )
+    if cost.missing:
+        yield f"  No price: {', '.join(cost.missing)}"
+    if cost.energy is not None:
+        yield f"  Energy is an estimate: {cost.energy_because}."
+
+
+def _waste(cost: Cost) -> Iterator[str]:
+    whole, waste = cost.ingredients_total, cost.waste
+    if whole <= 0.0:
+        return
+    yield (
+        f"  Of {fixed(whole, 2)} for ingredients, {fixed(waste.in_pieces, 2)} is in the pieces, "
+        f"{fixed(waste.left_behind, 2)} stays in pans and bags, "
+        f"{fixed(waste.spare, 2)} is offcuts, run-off and spare"
+        + (f", {fixed(waste.taken_out, 2)} is strained out." if waste.taken_out > 0.0 else ".")
+    )
+    left = cost.whole_packs_total - whole
+    yield (
+        f"  Bought in whole packs: {fixed(cost.whole_packs_total, 2)}, of which {fixed(left, 2)} "
+        "is left in opened packs, peel and stones apart."
+    )
+
+
+def _money(value: float | None) -> float | None:
+    return None if value is None else round(value, 4)

@@ -1,0 +1,272 @@
+"""The nutrition declaration: one row for each value that a jurisdiction wants, in its order."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from entremetry.labels import eu_rounding, us_rounding
+from entremetry.labels.content import Content
+from entremetry.labels.declared import Declared
+from entremetry.labels.energy import (
+    EU_SOURCE,
+    US_SOURCE,
+    eu_kilocalories,
+    eu_kilojoules,
+    us_kilocalories,
+)
+from entremetry.labels.nutrition import SALT_IN_SODIUM, Amount, Missing, amounts, fuel
+from entremetry.sources.figure import Figure
+
+HUNDRED_GRAMS = 0.1
+GRAM, MILLIGRAM, MICROGRAM = 1e3, 1e6, 1e9  # in a kilogram
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """One value of the declaration, in 100 g and in a serving.
+
+    `key` ends in the unit of both numbers; these are not rounded, `declared_*` are. `highest_*` are
+    more where a source leaves a blank. `level` 1 stands below the row before ('of which').
+    """
+
+    key: str
+    level: int
+    per_100g: float
+    per_serving: float
+    highest_100g: float
+    highest_serving: float
+    declared_100g: Declared
+    declared_serving: Declared
+    figure: Figure
+    missing: tuple[Missing, ...] = ()
+    daily_value_percent: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Line:
+    """How a row is written: which nutrient, times what, in which unit, rounded how."""
+
+    key: str
+    nutrient: str
+    factor: float
+    rounding: Callable[[float], Declared]
+    level: int = 0
+    in_percent: bool = False
+
+
+EU_LINES = (
+    Line(key="fat_g", nutrient="fat", factor=GRAM, rounding=eu_rounding.macronutrient),
+    Line(
+        key="saturates_g",
+        nutrient="saturates",
+        factor=GRAM,
+        rounding=eu_rounding.fatty_acids,
+        level=1,
+    ),
+    Line(
+        key="carbohydrate_g",
+        nutrient="carbohydrate",
+        factor=GRAM,
+        rounding=eu_rounding.macronutrient,
+    ),
+    Line(
+        key="sugars_g",
+        nutrient="sugars",
+        factor=GRAM,
+        rounding=eu_rounding.macronutrient,
+        level=1,
+    ),
+    Line(
+        key="polyols_g",
+        nutrient="polyols",
+        factor=GRAM,
+        rounding=eu_rounding.macronutrient,
+        level=1,
+    ),
+    Line(key="fibre_g", nutrient="fibre", factor=GRAM, rounding=eu_rounding.macronutrient),
+    Line(key="protein_g", nutrient="protein", factor=GRAM, rounding=eu_rounding.macronutrient),
+    Line(key="salt_g", nutrient="sodium", factor=GRAM * SALT_IN_SODIUM, rounding=eu_rounding.salt),
+)
+"""The order of annex XV of eu_1169_2011; polyols and fibre may be given, the others must be."""
+
+US_LINES = (
+    Line(key="fat_g", nutrient="fat", factor=GRAM, rounding=us_rounding.fat, in_percent=True),
+    Line(
+        key="saturated_fat_g",
+        nutrient="saturates",
+        factor=GRAM,
+        rounding=us_rounding.fat,
+        level=1,
+        in_percent=True,
+    ),
+    Line(key="trans_fat_g", nutrient="trans_fat", factor=GRAM, rounding=us_rounding.fat, level=1),
+    Line(
+        key="cholesterol_mg",
+        nutrient="cholesterol",
+        factor=MILLIGRAM,
+        rounding=us_rounding.cholesterol,
+        in_percent=True,
+    ),
+    Line(
+        key="sodium_mg",
+        nutrient="sodium",
+        factor=MILLIGRAM,
+        rounding=us_rounding.sodium,
+        in_percent=True,
+    ),
+    Line(
+        key="carbohydrate_g",
+        nutrient="total_carbohydrate",
+        factor=GRAM,
+        rounding=us_rounding.carbohydrate,
+        in_percent=True,
+    ),
+    Line(
+        key="fibre_g",
+        nutrient="fibre",
+        factor=GRAM,
+        rounding=us_rounding.carbohydrate,
+        level=1,
+        in_percent=True,
+    ),
+    Line(
+        key="sugars_g",
+        nutrient="sugars",
+        factor=GRAM,
+        rounding=us_rounding.carbohydrate,
+        level=1,
+    ),
+    Line(
+        key="added_sugars_g",
+        nutrient="added_sugars",
+        factor=GRAM,
+        rounding=us_rounding.carbohydrate,
+        level=2,
+        in_percent=True,
+    ),
+    Line(
+        key="polyols_g",
+        nutrient="polyols",
+        factor=GRAM,
+        rounding=us_rounding.carbohydrate,
+        level=1,
+    ),
+    Line(key="protein_g", nutrient="protein", factor=GRAM, rounding=us_rounding.carbohydrate),
+    Line(
+        key="vitamin_d_ug",
+        nutrient="vitamin_d",
+        factor=MICROGRAM,
+        rounding=us_rounding.vitamin_d,
+        in_percent=True,
+    ),
+    Line(
+        key="calcium_mg",
+        nutrient="calcium",
+        factor=MILLIGRAM,
+        rounding=us_rounding.calcium_or_potassium,
+        in_percent=True,
+    ),
+    Line(
+        key="iron_mg",
+        nutrient="iron",
+        factor=MILLIGRAM,
+        rounding=us_rounding.iron,
+        in_percent=True,
+    ),
+    Line(
+        key="potassium_mg",
+        nutrient="potassium",
+        factor=MILLIGRAM,
+        rounding=us_rounding.calcium_or_potassium,
+        in_percent=True,
+    ),
+)
+"""The order of cfr_21_101_9 (c); vitamins and minerals that must be given since 2016."""
+ONLY_IF_ANY = ("polyols",)
+
+
+def eu_rows(serving: Content, parts: tuple[Content, ...]) -> tuple[Row, ...]:
+    """The rows of a European declaration; energy in kJ, then in kcal."""
+    energy = (
+        _energy("energy_kj", "kJ", eu_kilojoules, eu_rounding.energy, serving, EU_SOURCE),
+        _energy("energy_kcal", "kcal", eu_kilocalories, eu_rounding.energy, serving, EU_SOURCE),
+    )
+    return energy + _rows(EU_LINES, serving, parts)
+
+
+def us_rows(serving: Content, parts: tuple[Content, ...]) -> tuple[Row, ...]:
+    """The rows of an American declaration for a serving, with percent of the daily value."""
+
+    def rounding(value: float, unit: str) -> Declared:
+        return us_rounding.calories(value)
+
+    energy = _energy("energy_kcal", "kcal", us_kilocalories, rounding, serving, US_SOURCE)
+    return (energy, *_rows(US_LINES, serving, parts))
+
+
+def _energy(
+    key: str,
+    unit: str,
+    of: Callable[..., float],
+    rounding: Callable[[float, str], Declared],
+    serving: Content,
+    source: str,
+) -> Row:
+    value = of(fuel(serving))
+    per_100g = value * HUNDRED_GRAMS / serving.mass
+    return Row(
+        key=key,
+        level=0,
+        per_100g=per_100g,
+        per_serving=value,
+        highest_100g=per_100g,
+        highest_serving=value,
+        declared_100g=rounding(per_100g, unit),
+        declared_serving=rounding(value, unit),
+        figure=Figure(
+            value=value,
+            unit=unit,
+            because="fixed factors times protein, fat, carbohydrate, fibre, alcohol and acids",
+            sources=(source,),
+            relative_error=0.05,
+        ),
+    )
+
+
+def _rows(lines: tuple[Line, ...], serving: Content, parts: tuple[Content, ...]) -> tuple[Row, ...]:
+    found = amounts(serving, parts)
+    return tuple(
+        _row(line, found[line.nutrient], serving.mass)
+        for line in lines
+        if found[line.nutrient].highest > 0.0 or line.nutrient not in ONLY_IF_ANY
+    )
+
+
+def _row(line: Line, amount: Amount, mass: float) -> Row:
+    value, highest = amount.known * line.factor, amount.highest * line.factor
+    share = HUNDRED_GRAMS / mass
+    return Row(
+        key=line.key,
+        level=line.level,
+        per_100g=value * share,
+        per_serving=value,
+        highest_100g=highest * share,
+        highest_serving=highest,
+        declared_100g=_declared(line.rounding, value * share, highest * share),
+        declared_serving=_declared(line.rounding, value, highest),
+        figure=amount.figure,
+        missing=amount.missing,
+        daily_value_percent=us_rounding.daily_value_percent(line.nutrient, amount.known)
+        if line.in_percent
+        else None,
+    )
+
+
+def _declared(rounding: Callable[[float], Declared], value: float, highest: float) -> Declared:
+    """The rounded value, or the span in which it lies where a blank could change it."""
+    low, high = rounding(value), rounding(highest)
+    if low == high:
+        return low
+    bottom = low.number if not low.less_than else low.number * 0
+    return replace(low, number=bottom, less_than=False, up_to=high.number)
