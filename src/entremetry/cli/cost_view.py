@@ -10,6 +10,7 @@ from entremetry.quantities import format_fraction
 from entremetry.quantities.rounding import fixed
 
 SHOWN_DRIVERS = 8
+WORTH_A_WORD = 0.005  # share of the cost from which a driver is shown
 
 
 def cost_as_json(cost: Cost) -> dict[str, Any]:
@@ -19,6 +20,7 @@ def cost_as_json(cost: Cost) -> dict[str, Any]:
         "at_least": bool(cost.missing),
         "missing_prices": list(cost.missing),
         "pieces": cost.pieces,
+        "pieces_made": cost.pieces_made,
         "total": _money(cost.total),
         "per_piece": _money(cost.per_piece),
         "ingredients_total": _money(cost.ingredients_total),
@@ -77,20 +79,22 @@ def cost_lines(cost: Cost) -> Iterator[str]:
     if cost.labour is not None:
         hands = f"hands, {cost.labour_minutes:.0f} min in all"
         yield f"    {hands:<32}{fixed(cost.labour / pieces, 2):>18}"
-    if cost.energy is not None:
+    if cost.energy:
         power = f"oven and freezer, about {cost.energy_kwh:.1f} kWh"
         yield f"    {power:<32}{fixed(cost.energy / pieces, 2):>18}"
     yield f"  {'the batch':<34}{least + fixed(cost.total, 2):>18}"
     if cost.price_per_piece is not None and cost.margin is not None:
         wanted = f"a piece, for a margin of {format_fraction(cost.margin)}"
         yield f"  {wanted:<34}{least + fixed(cost.price_per_piece, 2):>18}"
+    if cost.pieces_made > pieces:
+        yield f"  {cost.pieces_made} pieces come of it; {pieces} bear the cost."
     yield from _waste(cost)
     yield "  What drives it: " + ", ".join(
-        f"{d.name} {d.share:.0%}" for d in cost.drivers[:SHOWN_DRIVERS]
+        f"{d.name} {d.share:.0%}" for d in cost.drivers[:SHOWN_DRIVERS] if d.share >= WORTH_A_WORD
     )
     if cost.missing:
         yield f"  No price: {', '.join(cost.missing)}"
-    if cost.energy is not None:
+    if cost.energy:
         yield f"  Energy is an estimate: {cost.energy_because}."
 
 

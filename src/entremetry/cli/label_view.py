@@ -14,6 +14,7 @@ from entremetry.labels.label import Label
 from entremetry.labels.naming import Rules
 from entremetry.labels.panel import Row
 from entremetry.labels.serving import metric_mass
+from entremetry.quantities import format_mass
 
 
 def as_json(label: Label) -> str:
@@ -47,6 +48,7 @@ def as_json(label: Label) -> str:
             "per_piece": per_piece,
             "per_serving": {row.key: _number(row.per_serving) for row in label.rows},
             "declaration": [_row(row, label.rules) for row in label.rows],
+            "allergen_list": english.ALLERGEN_LISTS[label.rules.value],
             "allergens": [
                 {
                     "code": entry.code,
@@ -142,6 +144,8 @@ def as_text(label: Label) -> str:
 def _lines(label: Label) -> Iterator[str]:
     yield f"{label.name}, draft label ({label.rules.value.upper()})"
     eu = label.rules is Rules.EU
+    held = ", ".join(f"{part.name} {format_mass(part.mass)}" for part in label.parts)
+    yield f"A piece holds, after losses: {held}"
     yield f"Net quantity: {label.net_quantity}" if eu else label.net_quantity
     if label.rules is Rules.US:
         yield f"Serving size: {label.serving.household} ({metric_mass(label.serving.mass)})"
@@ -154,7 +158,8 @@ def _lines(label: Label) -> Iterator[str]:
     yield ""
     yield from _panel(label)
     yield from _listed("Not reported by the sources", _unreported(label))
-    yield from _listed("Allergens", [_allergen(entry) for entry in label.allergens])
+    title = f"Allergens ({english.ALLERGEN_LISTS[label.rules.value]})"
+    yield from _listed(title, [_allergen(entry) for entry in label.allergens])
     yield from _listed("For the list", label.ingredients.notes)
     yield ""
     yield f"{label.keeping.storage} {label.keeping.use_by} ({label.keeping.because})"

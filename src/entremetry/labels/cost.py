@@ -66,10 +66,14 @@ class Driver:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cost:
-    """Cost of a batch in one currency; with a price `missing` every total is 'at least'."""
+    """Cost of a batch in one currency; with a price `missing` every total is 'at least'.
+
+    `pieces` bear it, though whole frames and cavities may give more: `pieces_made`.
+    """
 
     currency: str
     pieces: int
+    pieces_made: int
     ingredients: tuple[IngredientCost, ...]
     components: tuple[ComponentCost, ...]
     ingredients_total: float
@@ -109,6 +113,7 @@ def batch_cost(
     return Cost(
         currency=document.currency,
         pieces=pieces,
+        pieces_made=reckoning.cavities(pieces) * reckoning.per_cavity,
         ingredients=ingredients,
         components=_components(reckoning, required, per_kilogram),
         ingredients_total=total,

@@ -62,6 +62,14 @@ def us_kilocalories(fuel: Fuel) -> float:
     return 1e3 * sum(_mass(fuel, name) * kcal for name, kcal in US_FACTORS.items())
 
 
+def shares(fuel: Fuel) -> tuple[tuple[str, float], ...]:
+    """Names of what gives energy, with their shares of it, the largest first."""
+    total = eu_kilojoules(fuel)
+    found = [(name, 1e3 * _mass(fuel, name) * kj) for name, (kj, _) in EU_FACTORS.items()]
+    found.sort(key=lambda item: -item[1])
+    return tuple((name, each / total) for name, each in found if each > 0.0)
+
+
 def _mass(fuel: Fuel, name: str) -> float:
     mass: float = getattr(fuel, name)
     return mass

@@ -37,6 +37,11 @@ ROWS: dict[str, dict[str, str]] = {
     },
 }
 """Name of each row, by rules and key."""
+ALLERGEN_LISTS = {
+    "eu": "European Union, annex II as in force on 1 April 2025",
+    "us": "United States, nine allergens and the tree nuts of January 2025",
+}
+"""Whose list of allergens was used, with its date: lists change."""
 TITLES = {"eu": "Nutrition declaration", "us": "Nutrition Facts"}
 INGREDIENTS = "Ingredients"
 WATER = "water"

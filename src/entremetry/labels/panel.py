@@ -11,8 +11,10 @@ from entremetry.labels.declared import Declared
 from entremetry.labels.energy import (
     EU_SOURCE,
     US_SOURCE,
+    Fuel,
     eu_kilocalories,
     eu_kilojoules,
+    shares,
     us_kilocalories,
 )
 from entremetry.labels.nutrition import SALT_IN_SODIUM, Amount, Missing, amounts, fuel
@@ -227,11 +229,16 @@ def _energy(
         figure=Figure(
             value=value,
             unit=unit,
-            because="fixed factors times protein, fat, carbohydrate, fibre, alcohol and acids",
+            because=_energy_because(fuel(serving)),
             sources=(source,),
             relative_error=0.05,
         ),
     )
+
+
+def _energy_because(burnt: Fuel) -> str:
+    named = [f"{name.replace('_', ' ')} {share:.0%}" for name, share in shares(burnt)[:3]]
+    return f"fixed factors; {', '.join(named)}" if named else "nothing in it gives energy"
 
 
 def _rows(lines: tuple[Line, ...], serving: Content, parts: tuple[Content, ...]) -> tuple[Row, ...]:

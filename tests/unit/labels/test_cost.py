@@ -117,3 +117,14 @@ def test_all_faults_are_told_at_once() -> None:
     with pytest.raises(DocumentError) as refused:
         cost(wrong)
     assert len(refused.value.faults) == 2
+
+
+def test_those_asked_for_bear_the_cost_of_what_comes_of_whole_frames() -> None:
+    text = DOCUMENT.replace("glass-straight", "frame-400").replace(
+        "placement:", "portions: {length: 90 mm, width: 30 mm, trim: 10 mm}\nplacement:"
+    )
+    found = label_of_text(text, pieces=40, prices=Prices(text=PRICES)).cost
+    assert found is not None
+    assert (found.pieces, found.pieces_made) == (40, 72)
+    assert found.waste.spare > found.waste.left_behind
+    assert found.per_piece == pytest.approx(found.total / 40)

@@ -111,3 +111,9 @@ def test_erythritol_gives_no_energy() -> None:
         ingredients={"erythritol": sweet},
     )
     assert (fuel(found).erythritol, fuel(found).polyols) == pytest.approx((0.1, 0.05))
+
+
+def test_energy_says_what_gives_it() -> None:
+    (row, *_) = eu_rows(food(known=0.1), ())
+    assert row.figure.because == "fixed factors; fat 61%, carbohydrate 35%, protein 4%"
+    assert row.figure.sources == ("eu_1169_2011",)
