@@ -9,10 +9,11 @@ from dataclasses import dataclass
 from entremetry.agenda.hands_on import hands_on
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.requirement import Requirement
-from entremetry.labels.content import WATER, Content, piece_contents, ready_contents, together
+from entremetry.labels.content import WATER
 from entremetry.labels.power import BECAUSE, JOULES_PER_KWH, batch_energy
 from entremetry.labels.price_document import PriceDocument
 from entremetry.labels.pricing import Price
+from entremetry.labels.waste import Waste, waste
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,20 +40,6 @@ class ComponentCost:
     name: str
     cost: float
     complete: bool
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Waste:
-    """Where the money for ingredients goes, all parts of `Cost.ingredients_total`.
-
-    `left_behind` stays in pans, sieves and bags; `spare` is made and on no piece: offcuts,
-    trimmings, run-off and pieces more than were asked for; `taken_out` was strained out.
-    """
-
-    in_pieces: float
-    left_behind: float
-    spare: float
-    taken_out: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -118,7 +105,7 @@ def batch_cost(
         components=_components(reckoning, required, per_kilogram),
         ingredients_total=total,
         whole_packs_total=math.fsum(each.packs_cost or 0.0 for each in ingredients),
-        waste=_waste(reckoning, required, pieces, per_kilogram, total),
+        waste=waste(reckoning, required, pieces, per_kilogram, total),
         labour_minutes=minutes,
         labour=labour,
         energy_kwh=kwh,
@@ -185,50 +172,6 @@ def _components(
                 )
             )
     return tuple(found)
-
-
-def _waste(
-    reckoning: Reckoning,
-    required: Mapping[str, Requirement],
-    pieces: int,
-    per_kilogram: Mapping[str, float],
-    total: float,
-) -> Waste:
-    piece = together("piece", "piece", piece_contents(reckoning))
-    in_pieces = _worth(piece, per_kilogram) * pieces
-    left_behind, taken_out = _gone(reckoning, required, per_kilogram)
-    return Waste(
-        in_pieces=in_pieces,
-        left_behind=left_behind,
-        spare=max(0.0, total - in_pieces - left_behind - taken_out),
-        taken_out=taken_out,
-    )
-
-
-def _worth(content: Content, per_kilogram: Mapping[str, float]) -> float:
-    return math.fsum(mass * per_kilogram.get(name, 0.0) for name, mass in content.held.items())
-
-
-def _gone(
-    reckoning: Reckoning, required: Mapping[str, Requirement], per_kilogram: Mapping[str, float]
-) -> tuple[float, float]:
-    """Worth of what the methods leave behind, and of what they strain out."""
-    ready = ready_contents(reckoning)
-    left_behind = taken_out = 0.0
-    for component in reckoning.dessert.components:
-        factor, kept = required[component.id].factor, reckoning.makings[component.id].kept
-        for line in component.lines:
-            if line.ingredient is not None:
-                worth = line.mass * per_kilogram.get(line.ingredient.id, 0.0)
-            else:
-                part = ready[str(line.component)]
-                worth = _worth(part, per_kilogram) * line.mass / part.mass
-            share = kept.get(line.name, 0.0)
-            if share > 0.0:
-                left_behind += worth * factor * (1.0 - share)
-            else:
-                taken_out += worth * factor
-    return left_behind, taken_out
 
 
 def _hands(reckoning: Reckoning, required: Mapping[str, Requirement], pieces: int) -> float:

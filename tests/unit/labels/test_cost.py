@@ -6,6 +6,7 @@ import pytest
 
 from entremetry.errors import DocumentError
 from entremetry.labels import Cost
+from entremetry.store.larder_file import open_larder
 from entremetry.usecases.labelling import Prices, label_of_text
 
 DOCUMENT = """entremetry: 1
@@ -128,3 +129,19 @@ def test_those_asked_for_bear_the_cost_of_what_comes_of_whole_frames() -> None:
     assert (found.pieces, found.pieces_made) == (40, 72)
     assert found.waste.spare > found.waste.left_behind
     assert found.per_piece == pytest.approx(found.total / 40)
+
+
+def test_what_of_a_pack_cannot_be_used_is_paid_as_well() -> None:
+    whole = cost()
+    peeled = cost(PRICES.replace("price: 2}", "price: 2, usable: 80 %}"))
+    by_id = {each.id: each.cost or 0.0 for each in whole.ingredients}
+    after = {each.id: each.cost or 0.0 for each in peeled.ingredients}
+    assert after["caster-sugar"] == pytest.approx(by_id["caster-sugar"] / 0.8)
+    assert after["cream-35"] == pytest.approx(by_id["cream-35"])
+
+
+def test_a_volume_is_weighed_by_the_density_of_the_ingredient() -> None:
+    by_id = {each.id: each for each in cost(PRICES.replace("500 g", "0.5 l")).ingredients}
+    cream = by_id["cream-35"]
+    density = open_larder().find("cream-35").density
+    assert cream.cost == pytest.approx(cream.mass * 5.0 / (0.0005 * density))
