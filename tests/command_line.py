@@ -5,7 +5,9 @@ from __future__ import annotations
 import contextlib
 import io
 import sys
+from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Any
 from unittest.mock import patch
 
 from entremetry.cli.app import main
@@ -34,3 +36,15 @@ def entremetry(*arguments: object) -> Answer:
         except SystemExit as end:
             status = int(end.code or 0)
     return Answer(status=status, out=out.getvalue(), err=err.getvalue())
+
+
+def numbers(value: Any, key: str = "") -> Iterator[str]:
+    """Keys under which a number stands."""
+    if isinstance(value, dict):
+        for name, inside in value.items():
+            yield from numbers(inside, name)
+    elif isinstance(value, list):
+        for inside in value:
+            yield from numbers(inside, key)
+    elif isinstance(value, int | float) and not isinstance(value, bool):
+        yield key

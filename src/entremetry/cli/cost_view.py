@@ -13,37 +13,45 @@ SHOWN_DRIVERS = 8
 WORTH_A_WORD = 0.005  # share of the cost from which a driver is shown
 
 
-def cost_as_json(cost: Cost) -> dict[str, Any]:
-    """The cost; all amounts are in `currency`, of the batch unless said otherwise."""
+def cost_as_json(cost: Cost, serves: int) -> dict[str, Any]:
+    """The cost of the batch, unless a key says otherwise; amounts end in their currency."""
+    unit = cost.currency.lower()
+
+    def money(**amounts: float | None) -> dict[str, float | None]:
+        return {
+            f"{name}_{unit}": None if value is None else round(value, 4)
+            for name, value in amounts.items()
+        }
+
     return {
         "currency": cost.currency,
         "at_least": bool(cost.missing),
         "missing_prices": list(cost.missing),
         "pieces": cost.pieces,
         "pieces_made": cost.pieces_made,
-        "total": _money(cost.total),
-        "per_piece": _money(cost.per_piece),
-        "ingredients_total": _money(cost.ingredients_total),
-        "whole_packs_total": _money(cost.whole_packs_total),
-        "waste": {
-            "in_pieces": _money(cost.waste.in_pieces),
-            "left_behind": _money(cost.waste.left_behind),
-            "spare": _money(cost.waste.spare),
-            "taken_out": _money(cost.waste.taken_out),
-        },
-        "labour": _money(cost.labour),
+        **money(
+            total=cost.total,
+            per_piece=cost.per_piece,
+            per_serving=cost.per_piece / serves,
+            ingredients=cost.ingredients_total,
+            whole_packs=cost.whole_packs_total,
+        ),
+        "waste": money(
+            in_pieces=cost.waste.in_pieces,
+            left_behind=cost.waste.left_behind,
+            spare=cost.waste.spare,
+            taken_out=cost.waste.taken_out,
+        ),
+        **money(labour=cost.labour, energy=cost.energy, price_per_piece=cost.price_per_piece),
         "labour_min": round(cost.labour_minutes, 1),
-        "energy": _money(cost.energy),
         "energy_kwh": round(cost.energy_kwh, 3),
         "energy_because": cost.energy_because,
         "margin_percent": None if cost.margin is None else round(cost.margin * 100.0, 2),
-        "price_per_piece": _money(cost.price_per_piece),
         "components": [
             {
                 "id": each.id,
                 "name": each.name,
-                "cost": _money(each.cost),
-                "per_piece": _money(each.cost / cost.pieces),
+                **money(cost=each.cost, per_piece=each.cost / cost.pieces),
                 "at_least": not each.complete,
             }
             for each in cost.components
@@ -53,21 +61,24 @@ def cost_as_json(cost: Cost) -> dict[str, Any]:
                 "id": each.id,
                 "name": each.name,
                 "mass_g": round(each.mass * 1e3, 3),
-                "cost": _money(each.cost),
                 "pack": each.pack,
                 "packs": each.packs,
-                "packs_cost": _money(each.packs_cost),
+                **money(cost=each.cost, packs_cost=each.packs_cost),
             }
             for each in cost.ingredients
         ],
         "drivers": [
-            {"name": d.name, "cost": _money(d.cost), "share_percent": round(d.share * 100.0, 2)}
-            for d in cost.drivers
+            {
+                "name": driver.name,
+                **money(cost=driver.cost),
+                "share_percent": round(driver.share * 100.0, 2),
+            }
+            for driver in cost.drivers
         ],
     }
 
 
-def cost_lines(cost: Cost) -> Iterator[str]:
+def cost_lines(cost: Cost, serves: int) -> Iterator[str]:
     """The cost as one reads it in a terminal."""
     least = "at least " if cost.missing else ""
     unit, pieces = cost.currency, cost.pieces
@@ -82,6 +93,8 @@ def cost_lines(cost: Cost) -> Iterator[str]:
     if cost.energy:
         power = f"oven and freezer, about {cost.energy_kwh:.1f} kWh"
         yield f"    {power:<32}{fixed(cost.energy / pieces, 2):>18}"
+    if serves > 1:
+        yield f"  {'a serving':<34}{least + fixed(cost.per_piece / serves, 2):>18}"
     yield f"  {'the batch':<34}{least + fixed(cost.total, 2):>18}"
     if cost.price_per_piece is not None and cost.margin is not None:
         wanted = f"a piece, for a margin of {format_fraction(cost.margin)}"
@@ -113,7 +126,3 @@ def _waste(cost: Cost) -> Iterator[str]:
         f"  Bought in whole packs: {fixed(cost.whole_packs_total, 2)}, of which {fixed(left, 2)} "
         "is left in opened packs, peel and stones apart."
     )
-
-
-def _money(value: float | None) -> float | None:
-    return None if value is None else round(value, 4)

@@ -47,6 +47,9 @@ def as_json(label: Label) -> str:
             "per_100g": per_100g,
             "per_piece": per_piece,
             "per_serving": {row.key: _number(row.per_serving) for row in label.rows},
+            "highest_per_100g": {
+                row.key: _number(row.highest_100g) for row in label.rows if row.missing
+            },
             "declaration": [_row(row, label.rules) for row in label.rows],
             "allergen_list": english.ALLERGEN_LISTS[label.rules.value],
             "allergens": [
@@ -65,7 +68,7 @@ def as_json(label: Label) -> str:
                 "use_by": label.keeping.use_by,
                 "because": label.keeping.because,
             },
-            "cost": None if label.cost is None else cost_as_json(label.cost),
+            "cost": None if label.cost is None else cost_as_json(label.cost, serves),
             "cautions": list(label.cautions),
         },
         ensure_ascii=False,
@@ -84,7 +87,6 @@ def _row(row: Row, rules: Rules) -> dict[str, Any]:
         "because": row.figure.because,
         "sources": list(row.figure.sources),
         "relative_error_percent": _number(row.figure.relative_error * 100.0),
-        "highest_per_100g": _number(row.highest_100g),
         "not_reported": [
             {"id": each.id, "name": each.name, "share_percent": _number(each.share * 100.0)}
             for each in row.missing
@@ -165,7 +167,7 @@ def _lines(label: Label) -> Iterator[str]:
     yield f"{label.keeping.storage} {label.keeping.use_by} ({label.keeping.because})"
     if label.cost is not None:
         yield ""
-        yield from cost_lines(label.cost)
+        yield from cost_lines(label.cost, label.serving.per_container)
     yield from _listed("Beware", label.cautions)
 
 

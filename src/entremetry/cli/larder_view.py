@@ -8,6 +8,7 @@ from typing import Any
 
 from entremetry.larder.constituents import NAMES
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.nutrients import NUTRIENTS
 from entremetry.quantities import format_density, format_mass
 from entremetry.sources import cite
 
@@ -33,6 +34,15 @@ def _ingredient(ingredient: Ingredient) -> dict[str, Any]:
             for name in NAMES
             if (value := getattr(ingredient.composition, name))
         },
+        "nutrients_per_100g": {
+            f"{name}_mg": None if value is None else round(value * 1e5, 5)
+            for name in NUTRIENTS
+            for value in [getattr(ingredient.nutrients, name)]
+        },
+        "parts": [
+            {"id": part.id, "share_percent": round(part.share * 100.0, 2)}
+            for part in ingredient.parts
+        ],
         "household": [
             {"measure": w.measure, "amount": w.amount, "mass_g": round(w.mass * 1e3, 3)}
             for w in ingredient.household
@@ -62,6 +72,15 @@ def _full(ingredient: Ingredient) -> Iterator[str]:
         for name in NAMES
         if (value := getattr(ingredient.composition, name)) > 5e-6
     )
+    yield "  for a label: " + ", ".join(
+        f"{name.replace('_', ' ')} "
+        + ("not reported" if value is None else format_mass(value * 0.1) if value else "none")
+        for name in NUTRIENTS
+        for value in [getattr(ingredient.nutrients, name)]
+    )
+    if ingredient.parts:
+        made = ", ".join(f"{part.id} {part.share:.0%}" for part in ingredient.parts)
+        yield f"  made of: {made}"
     for weight in ingredient.household:
         yield f"  {weight.amount:g} {weight.measure}: {format_mass(weight.mass)}"
     if ingredient.allergens_eu:

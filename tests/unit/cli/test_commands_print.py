@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
 import pytest
 
-from command_line import entremetry
+from command_line import entremetry, numbers
 from entremetry.store.demo import demo_texts
 
-UNITS = ("_g", "_ml", "_mm", "_cm2", "_percent", "_g_per_ml")
+UNITS = ("_g", "_mg", "_ml", "_mm", "_cm2", "_percent", "_g_per_ml")
 COUNTS = frozenset(
     {"pieces", "serves", "factor", "cavities", "pieces_per_cavity", "trays", "fillings"}
     | {"count", "per_sheet", "at_most", "sheets", "amount", "owned"}
@@ -25,18 +23,6 @@ def demo(request: pytest.FixtureRequest, tmp_path: Path) -> Path:
     path = tmp_path / f"{request.param}.yaml"
     path.write_text(demo_texts()[request.param], encoding="utf-8")
     return path
-
-
-def numbers(value: Any, key: str = "") -> Iterator[str]:
-    """Keys under which a number stands."""
-    if isinstance(value, dict):
-        for name, inside in value.items():
-            yield from numbers(inside, name)
-    elif isinstance(value, list):
-        for inside in value:
-            yield from numbers(inside, key)
-    elif isinstance(value, int | float) and not isinstance(value, bool):
-        yield key
 
 
 def test_batch_prints_one_object_with_the_keys_that_scripts_rely_on(demo: Path) -> None:
@@ -126,6 +112,21 @@ def test_larder_gives_one_ingredient_in_full(words: str, found: str) -> None:
     assert ingredient["name"] in text and "source: " in text
 
 
+def test_larder_tells_what_a_label_needs_and_what_a_compound_is_made_of() -> None:
+    words = ("larder", "couverture-dark-70")
+    (found,) = json.loads(entremetry(*words, "--json").out)["ingredients"]
+    assert found["nutrients_per_100g"]["cholesterol_mg"] == 0.0
+    assert {part["id"] for part in found["parts"]} == {"caster-sugar", "cocoa-butter", "cocoa-mass"}
+    text = entremetry(*words).out
+    assert "made of: " in text and "cholesterol none" in text
+    assert "saturates not reported" in entremetry("larder", "vanilla-bean").out
+
+
+def test_a_schema_is_of_one_document() -> None:
+    answer = entremetry("schema", "--kitchen", "--price")
+    assert answer.status == 2 and "one of the two" in answer.err
+
+
 def test_larder_lists_all_whose_names_hold_the_words() -> None:
     listed = entremetry("larder", "gelatine", "sheet").out.splitlines()
     assert {line.split()[0] for line in listed} >= {
@@ -148,7 +149,7 @@ def test_moulds_lists_the_shelf_and_those_of_a_kitchen(tmp_path: Path) -> None:
     assert "pebble" in entremetry("moulds", "--kitchen", kitchen).out
 
 
-@pytest.mark.parametrize("option", [(), ("--kitchen",)])
+@pytest.mark.parametrize("option", [(), ("--kitchen",), ("--price",)])
 def test_schema_prints_one_object(option: tuple[str, ...]) -> None:
     answer = entremetry("schema", *option)
     assert json.loads(answer.out)["$schema"].endswith("2020-12/schema")

@@ -7,9 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from command_line import entremetry
+from command_line import entremetry, numbers
 from entremetry.store.demo import demo_texts
 
+UNITS = ("_g", "_mg", "_ug", "_kj", "_kcal", "_percent", "_min", "_kwh", "_eur")
+COUNTS = frozenset({"pieces", "pieces_made", "per_container", "level", "packs"})
 PRICES = """entremetry_prices: 1
 currency: EUR
 labour_per_hour: 25
@@ -62,6 +64,25 @@ def test_american_rules_have_their_own_rows_and_statement(dome: Path) -> None:
     assert all(entry["quantity_percent"] is None for entry in told["ingredient_list"]["entries"])
 
 
+@pytest.mark.parametrize("rules", ["eu", "us"])
+def test_every_number_says_its_unit_last_or_is_a_count(
+    dome: Path, prices: Path, rules: str
+) -> None:
+    answer = entremetry("label", dome, "--rules", rules, "--prices", prices, "--json")
+    for key in numbers(json.loads(answer.out)):
+        assert key in COUNTS or key.endswith(UNITS), key
+
+
+def test_a_blank_is_told_with_the_most_there_can_be(tmp_path: Path) -> None:
+    path = tmp_path / "glass.yaml"
+    path.write_text(demo_texts()["mango-coconut-lime-glass"], encoding="utf-8")
+    told = json.loads(entremetry("label", path, "--json").out)
+    assert told["highest_per_100g"]["salt_g"] > told["per_100g"]["salt_g"]
+    (row,) = [row for row in told["declaration"] if row["key"] == "salt_g"]
+    assert [each["id"] for each in row["not_reported"]] == ["pectin-nh"]
+    assert "Salt: Pectin NH" in entremetry("label", path).out
+
+
 @pytest.mark.parametrize("name", sorted(demo_texts()))
 @pytest.mark.parametrize("rules", ["eu", "us"])
 def test_every_demo_dessert_has_a_label_with_its_caution(
@@ -95,7 +116,7 @@ def test_the_cost_says_what_has_no_price(dome: Path, prices: Path) -> None:
     told = json.loads(entremetry("label", dome, "--prices", prices, "--json").out)["cost"]
     assert told["currency"] == "EUR" and told["at_least"]
     assert "Caster sugar" in told["missing_prices"]
-    assert told["per_piece"] == pytest.approx(told["total"] / 6, abs=1e-3)
+    assert told["per_piece_eur"] == pytest.approx(told["total_eur"] / 6, abs=1e-3)
     text = entremetry("label", dome, "--prices", prices).out
     assert "at least" in text and "No price: " in text and "What drives it: Hands" in text
 
@@ -105,7 +126,7 @@ def test_more_pieces_cost_less_each(dome: Path, prices: Path) -> None:
         json.loads(entremetry("label", dome, "--pieces", n, "--prices", prices, "--json").out)
         for n in (6, 24)
     )
-    assert many["cost"]["per_piece"] < few["cost"]["per_piece"]
+    assert many["cost"]["per_piece_eur"] < few["cost"]["per_piece_eur"]
     assert many["per_piece"] == few["per_piece"]
 
 
