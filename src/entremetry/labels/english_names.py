@@ -190,6 +190,7 @@ REMARKS = (
     "with skin",
     "low-fat",
     "freshly",
+    "of unstated strength",
 )
 """Words of the larder that a list of ingredients leaves out."""
 

@@ -35,16 +35,23 @@ def listed_name(ingredient: Ingredient, rules: Rules) -> str:
     if ingredient.label_name:
         return ingredient.label_name
     place = 0 if rules is Rules.EU else 1
-    if ingredient.id in NAMES:
-        return NAMES[ingredient.id][place]
+    kind = ingredient.id if _has_a_name(ingredient) else ingredient.kind
+    if kind in NAMES:
+        return NAMES[kind][place]
     for start, names in BY_START:
-        if ingredient.id.startswith(start):
+        if kind.startswith(start):
             return names[place]
     return _plain(ingredient.name)
 
 
+def _has_a_name(ingredient: Ingredient) -> bool:
+    """Whether a cook gave a name to an own ingredient."""
+    return "name" in ingredient.overridden
+
+
 def _plain(name: str) -> str:
     """A larder's name without percentages and remarks, in lower case but for proper names."""
+    name = name.removesuffix(" (own)")
     short = _BLANKS.sub(" ", _REMARKS.sub("", _PERCENT.sub("", name))).strip()
     return short[:1].lower() + short[1:] if short else name
 
@@ -61,8 +68,8 @@ def made_of(ingredient: Ingredient, rules: Rules, larder: Larder) -> str:
     """
     if ingredient.contains:
         return ingredient.contains
-    if ingredient.id in CONTAINED:
-        return CONTAINED[ingredient.id][0 if rules is Rules.EU else 1]
+    if ingredient.kind in CONTAINED:
+        return CONTAINED[ingredient.kind][0 if rules is Rules.EU else 1]
     found = [
         _part(larder.find(part.id), rules, larder)
         for part in sorted(ingredient.parts, key=lambda part: -part.share)
@@ -94,5 +101,6 @@ def is_compound(ingredient: Ingredient) -> bool:
     """Whether a list has to say what it is made of."""
     if ingredient.parts or ingredient.contains:
         return True
-    by_id = ingredient.id.startswith(COMPOUND_STARTS) and ingredient.id != "chocolate-unsweetened"
-    return ingredient.group in COMPOUND_GROUPS or by_id
+    kind = ingredient.kind
+    by_kind = kind.startswith(COMPOUND_STARTS) and kind != "chocolate-unsweetened"
+    return ingredient.group in COMPOUND_GROUPS or by_kind

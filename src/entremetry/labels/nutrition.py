@@ -53,9 +53,11 @@ def amounts(content: Content, parts: Iterable[Content] = ()) -> dict[str, Amount
 def fuel(content: Content) -> Fuel:
     """What of a food gives energy."""
     parts = content.constituents
-    erythritol = content.held.get("erythritol", 0.0)
-    if erythritol:
-        erythritol *= content.ingredients["erythritol"].composition.polyols
+    erythritol = sum(
+        content.held[i.id] * i.composition.polyols
+        for i in _ingredients(content)
+        if i.kind == "erythritol"
+    )
     return Fuel(
         carbohydrate=parts.sugars + parts.starch + parts.other_carbohydrate,
         polyols=max(0.0, parts.polyols - erythritol),

@@ -51,7 +51,7 @@ class Ingredient:
     `not_reported` names what the source leaves blank: there a zero means unknown. `parts` are what
     a bought compound is made of, as far as the larder knows. Where the cook states them,
     `contains` is that list in the words of a packet, and `label_name` what a list of ingredients
-    calls it.
+    calls it; `like` is the larder's ingredient that an own one started from.
     """
 
     id: str
@@ -71,6 +71,7 @@ class Ingredient:
     sodium: float = 0.0
     nutrients: Nutrients = Nutrients()
     parts: tuple[Part, ...] = ()
+    like: str = ""
     label_name: str = ""
     contains: str = ""
     energy: float | None = None
@@ -83,6 +84,11 @@ class Ingredient:
     dextrose_equivalent: float | None = None
     notes: tuple[str, ...] = ()
     overridden: frozenset[str] = frozenset()
+
+    @property
+    def kind(self) -> str:
+        """Id of the larder's ingredient that it is, or that it started from."""
+        return self.like or self.id
 
     def mass_of(self, count: float, unit: str, region: str | None = None) -> float:
         """Mass of `count` counted things ("sheet", "pod", "large egg"). [kg]

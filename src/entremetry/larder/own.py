@@ -196,6 +196,7 @@ def _changed(ingredient_id: str, own: OwnIngredient, start: Ingredient) -> Ingre
     named = replace(
         start,
         id=ingredient_id,
+        like=start.kind,
         name=own.name or (start.name if ingredient_id == start.id else f"{start.name} (own)"),
         aliases=start.aliases if ingredient_id == start.id else (),
         composition=composition,

@@ -90,6 +90,14 @@ def test_the_words_of_a_packet_go_before_the_larder() -> None:
     assert not found.notes
 
 
+def test_an_own_ingredient_without_a_name_is_called_as_what_it_is_like() -> None:
+    own = "{rich: {like: cream-35, fat: 40 %}, flat: {like: water, density: 1 g/ml}}"
+    found = listed("{rich: 60 g, raspberry: 30 g, flat: 10 g}", own=own)
+    assert printed(found) == "Ingredients: cream (MILK), raspberries, water."
+    named_own = own.replace("fat: 40 %", "fat: 40 %, name: Farm cream")
+    assert printed(listed("{rich: 60 g}", own=named_own)) == "Ingredients: farm cream (MILK)."
+
+
 def test_a_nut_and_a_cereal_are_emphasised_by_their_own_names() -> None:
     found = listed("{hazelnut-ground: 50 g, plain-flour: 40 g, oats: 30 g}")
     assert printed(found) == "Ingredients: ground HAZELNUTS, WHEAT flour, OATS."
