@@ -102,9 +102,10 @@ def cost_lines(cost: Cost, serves: int) -> Iterator[str]:
     if cost.pieces_made > pieces:
         yield f"  {cost.pieces_made} pieces come of it; {pieces} bear the cost."
     yield from _waste(cost)
-    yield "  What drives it: " + ", ".join(
-        f"{d.name} {d.share:.0%}" for d in cost.drivers[:SHOWN_DRIVERS] if d.share >= WORTH_A_WORD
-    )
+    drivers = [d for d in cost.drivers[:SHOWN_DRIVERS] if d.share >= WORTH_A_WORD]
+    if drivers:
+        named = ", ".join(f"{driver.name} {driver.share:.0%}" for driver in drivers)
+        yield f"  What drives it: {named}"
     if cost.missing:
         yield f"  No price: {', '.join(cost.missing)}"
     if cost.energy:

@@ -84,6 +84,7 @@ def _row(row: Row, rules: Rules) -> dict[str, Any]:
         "per_100g": str(row.declared_100g),
         "per_serving": str(row.declared_serving),
         "daily_value_percent": row.daily_value_percent,
+        "daily_value_up_to_percent": row.daily_value_up_to_percent,
         "because": row.figure.because,
         "sources": list(row.figure.sources),
         "relative_error_percent": _number(row.figure.relative_error * 100.0),
@@ -177,7 +178,7 @@ def _panel(label: Label) -> Iterator[str]:
     yield f"{english.TITLES[label.rules.value]:<26}{'100 g' if eu else '':>18}{one:>20}".rstrip()
     for row in label.rows:
         name = "  " * row.level + english.row_name(row.key, label.rules)
-        percent = "" if row.daily_value_percent is None else f"{row.daily_value_percent:>6} %"
+        percent = _daily_value(row)
         hundred = str(row.declared_100g) if eu else ""
         served = str(row.declared_serving)
         if row.key == "energy_kcal" and not eu:
@@ -185,12 +186,21 @@ def _panel(label: Label) -> Iterator[str]:
         yield f"{name:<26}{hundred:>18}{served:>20}{percent}".rstrip()
 
 
+def _daily_value(row: Row) -> str:
+    if row.daily_value_percent is None:
+        return ""
+    span = f"{row.daily_value_percent}"
+    if row.daily_value_up_to_percent != row.daily_value_percent:
+        span += f" to {row.daily_value_up_to_percent}"
+    return f"{span:>12} %"
+
+
 def _unreported(label: Label) -> list[str]:
     return [
         f"{english.row_name(row.key, label.rules).removeprefix('of which ')}: "
         + ", ".join(f"{each.name} ({each.share:.1%} of the piece)" for each in row.missing)
         for row in label.rows
-        if row.missing and row.declared_serving.up_to is not None
+        if row.declared_serving.up_to is not None or row.declared_100g.up_to is not None
     ]
 
 

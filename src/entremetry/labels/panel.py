@@ -30,7 +30,8 @@ class Row:
     """One value of the declaration, in 100 g and in a serving.
 
     `key` ends in the unit of both numbers; these are not rounded, `declared_*` are. `highest_*` are
-    more where a source leaves a blank. `level` 1 stands below the row before ('of which').
+    more where a source leaves a blank, and so is `daily_value_up_to_percent`. `level` 1 stands
+    below the row before ('of which').
     """
 
     key: str
@@ -44,6 +45,7 @@ class Row:
     figure: Figure
     missing: tuple[Missing, ...] = ()
     daily_value_percent: int | None = None
+    daily_value_up_to_percent: int | None = None
 
 
 def eu_rows(serving: Content, parts: tuple[Content, ...]) -> tuple[Row, ...]:
@@ -122,10 +124,15 @@ def _row(line: Line, amount: Amount, mass: float) -> Row:
         declared_serving=_declared(line.rounding, value, highest),
         figure=amount.figure,
         missing=amount.missing,
-        daily_value_percent=us_rounding.daily_value_percent(line.nutrient, amount.known)
-        if line.in_percent
-        else None,
+        daily_value_percent=_percent(line, amount.known),
+        daily_value_up_to_percent=_percent(line, amount.highest),
     )
+
+
+def _percent(line: Line, kilograms: float) -> int | None:
+    if not line.in_percent:
+        return None
+    return us_rounding.daily_value_percent(line.nutrient, kilograms)
 
 
 def _declared(rounding: Callable[[float], Declared], value: float, highest: float) -> Declared:

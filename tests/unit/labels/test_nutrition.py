@@ -100,6 +100,12 @@ def test_daily_values_are_of_the_amount_before_rounding() -> None:
     assert rows["trans_fat_g"].daily_value_percent is None
 
 
+def test_a_daily_value_of_a_blank_is_a_span() -> None:
+    rows = {row.key: row for row in us_rows(food(spread=0.1), ())}
+    iron = rows["iron_mg"]  # none is known; a hundredth of 5 g of ash is 50 mg, of 18
+    assert (iron.daily_value_percent, iron.daily_value_up_to_percent) == (0, 280)
+
+
 def test_erythritol_gives_no_energy() -> None:
     sweet = replace(FATTY, id="erythritol", composition=Constituents(polyols=1.0))
     found = Content(
