@@ -13,7 +13,7 @@ from entremetry.planning import Delay, Need, Part, Task
 
 CLOSES = {"bake": 1, "freeze-until": 2}
 """Minutes of hands that end a wait: out of the oven, out of the insert's mould."""
-FRESH = {"glaze-at": 3, "bake": 2, "place": 2, "thaw-until": 2, "whip": 1}
+FRESH = {"glaze-at": 3, "bake": 2, "place": 2, "thaw-until": 2}
 """How much it matters that a step is done late; common practice, no source."""
 BAKING_TOLERANCE = 0.05
 """A bake may go on for that share of its time, and a minute at least, until hands are free."""

@@ -67,5 +67,5 @@ def _of_assembly(course: Course, draft: StepDraft, share: float) -> tuple[str, t
     cavities = round(sheet.mould.cavities * share)
     if draft.step.step == "fill":
         each = tuple(step.text for step in sheet.fill_steps)
-        return text, (f"{cavities} cavities, in each:", *each) if cavities > 1 else each
+        return text, (f"{cavities} cavities", *each) if cavities > 1 else each
     return text, ()

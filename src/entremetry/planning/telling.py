@@ -33,7 +33,6 @@ def told_fact(fact: Fact, name: Namer, clock: Clock) -> str:
     """Return one fact as a sentence."""
     named = [name(subject) for subject in fact.subjects]
     first = named[0] if named else ""
-    rest = listed(named[1:])
     long = duration(fact.minutes)
     between = f"between {clock(fact.minutes)} and {clock(fact.until)}"
     match fact.kind:
@@ -56,9 +55,9 @@ def told_fact(fact: Fact, name: Namer, clock: Clock) -> str:
         case FactKind.ABSENCE:
             return f"{first} has no free hands {between}"
         case FactKind.SESSION:
-            return f"{first} works until {clock(fact.minutes)} in session '{rest}'"
+            return f"{first} works until {clock(fact.minutes)}"
         case FactKind.OFFERED:
-            return f"{first} does not work in session '{rest}', {between}"
+            return f"{first} does not work {between}"
         case FactKind.CAPACITY:
             return f"there is no more of '{first}' than {fact.minutes}"
         case FactKind.HANDS_WANTED:
@@ -95,9 +94,9 @@ def told_change(change: Change, *, name: Namer = as_is, clock: Clock = minute) -
             now = fact.minutes - change.by
             return f"start '{first}' at {clock(now)} instead of {clock(fact.minutes)}"
         case FactKind.SESSION:
-            return f"let {first} work {by} longer in session '{named[1]}'"
+            return f"let {first} work {by} longer, until {clock(fact.minutes + change.by)}"
         case FactKind.OFFERED:
-            return f"let {first} work in session '{named[1]}', from {clock(fact.minutes)}"
+            return f"let {first} work between {clock(fact.minutes)} and {clock(fact.until)} too"
         case FactKind.CAPACITY:
             return f"have {change.by} more of '{first}': {fact.minutes + change.by}"
         case FactKind.WAIT_MOST:
