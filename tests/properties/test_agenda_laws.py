@@ -85,7 +85,7 @@ def test_pieces_of_all_rounds_add_up(pieces: int, cavities: int, owned: int) -> 
     found = menu([Course(text=LAYERS, pieces=pieces)], HOME + tray, SERVE)
     filled = [words for name, words in found.words if "/assembly-1" in name]
     told = [each.amounts[0].split(" ") for each in filled]
-    amounts = [int(each[0]) if each[1] == "cavities," else 1 for each in told]
+    amounts = [int(each[0]) if each[1] == "cavities" else 1 for each in told]
     assert sum(amounts) == pieces == found.dishes[0].pieces
     assert max(amounts) == at_once
     assert len(amounts) == -(-pieces // at_once)
