@@ -79,10 +79,10 @@ def hand_windows(problem: Problem, windows: Closure) -> dict[tuple[str, Part], t
 
 def hands_conflict(people: Sequence[Person], loads: Sequence[Load]) -> Conflict | None:
     """Compare the work within each run of sessions with the free minutes of those people."""
-    free = [w for one in people for session in one.planned for w in session.windows]
+    free = [session for one in people for session in one.planned]
 
     def room(start: int, end: int) -> int:
-        return sum(max(0, min(end, w.end) - max(start, w.start)) for w in free)
+        return sum(session.free(start, end) for session in free)
 
     found = overfull(loads, room)
     if found is None:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
+from entremetry.planning.counting import thinned
 from entremetry.planning.free_time import outside, starts_in
 from entremetry.planning.plan import Plan
 from entremetry.planning.plan_model import PlanModel
@@ -31,10 +32,17 @@ class Goals:
     most_used: int = 0
     used: dict[SessionKey, Truth] = field(default_factory=dict)
     work: dict[SessionKey, Linear] = field(default_factory=dict)
+    begun: dict[Goal, Linear] = field(default_factory=dict)
     chosen: dict[SessionKey, dict[int, Truth]] = field(default_factory=dict)
 
     def begin(self, goal: Goal) -> Linear:
         """Return what is to be made small for a goal."""
+        if goal not in self.begun:
+            self.begun[goal] = self.counted(goal)
+        return self.begun[goal]
+
+    def counted(self, goal: Goal) -> Linear:
+        """Add what a goal counts to the model."""
         return {
             Goal.SESSIONS: self.sessions,
             Goal.BENCH: self.bench,
@@ -66,19 +74,32 @@ class Goals:
         self.room_for_work()
 
     def room_for_work(self) -> None:
-        """Open enough sessions for the work that has to lie within each run of sessions.
+        """Open enough sessions for the work that has to lie within each stretch of time.
 
         The solver would find this out, but only after a long time.
         """
-        sessions = sorted({(s.start, s.end) for _, s in self.all_sessions()})
-        runs = [(a, b) for a, _ in sessions for _, b in sessions if b > a]
-        for start, end in runs:
-            room: Linear = sum(
-                session.minutes * self.used[person.id, session.id]
-                for person, session in self.all_sessions()
-                if session.end > start and session.start < end
+        most: dict[tuple[int, ...], list[Hand]] = {}
+        for start, end in self.stretches():
+            room = tuple(session.free(start, end) for _, session in self.all_sessions())
+            bound = self.bound_to(start, end)
+            if minutes_of(bound) > minutes_of(most.get(room, [])):
+                most[room] = bound
+        for room, bound in most.items():
+            opened: Linear = sum(
+                minutes * self.used[person.id, session.id]
+                for minutes, (person, session) in zip(room, self.all_sessions(), strict=True)
             )
-            self.model.cp.add(room >= self.total(self.bound_to(start, end)))
+            self.model.cp.add(opened >= self.total(bound))
+
+    def stretches(self) -> Iterator[tuple[int, int]]:
+        """Yield stretches between where sessions, or windows of work, begin and end."""
+        sessions = [session for _, session in self.all_sessions()]
+        starts = thinned(sorted({start for start, _ in self.windows.values()}))
+        ends = thinned(sorted({end for _, end in self.windows.values()}))
+        for start in sorted({*starts, *(session.start for session in sessions)}):
+            for end in sorted({*ends, *(session.end for session in sessions)}):
+                if end > start:
+                    yield start, end
 
     def bound_to(self, start: int, end: int) -> list[Hand]:
         """Return the hands that cannot but work between two minutes."""
@@ -152,17 +173,21 @@ class Goals:
     def bench(self) -> Linear:
         """Count the minutes from the first to the last work of each session."""
         self.note_chosen()
-        return sum(self.presence(person, session) for person, session in self.all_sessions())
+        minutes = sum(self.presence(person, session) for person, session in self.all_sessions())
+        self.model.cp.add(minutes >= self.total(self.model.hands))
+        return minutes
 
     def presence(self, person: Person, session: Session) -> Linear:
         """Return the minutes from the first to the last work of one session."""
         cp, key = self.model.cp, (person.id, session.id)
         first = cp.new_int_var(session.start, session.end, "first")
+        last = cp.new_int_var(session.start, session.end, "last")
         minutes = cp.new_int_var(0, session.end - session.start, "presence")
         for index, inside in self.chosen[key].items():
             hand = self.model.hands[index]
             cp.add(first <= hand.start).only_enforce_if(inside)
-            cp.add(first + minutes >= hand.end).only_enforce_if(inside)
+            cp.add(last >= hand.end).only_enforce_if(inside)
+        cp.add(minutes >= last - first)
         cp.add(minutes >= self.work[key])
         return minutes
 
@@ -208,6 +233,11 @@ class Goals:
             return None
         stretches = self.before.at(hand.task).hands
         return next((one.start for one in stretches if one.part is hand.part), None)
+
+
+def minutes_of(hands: Iterable[Hand]) -> int:
+    """Minutes of some hands, if all of them have to work."""
+    return sum(hand.minutes for hand in hands)
 
 
 def outside_of(model: PlanModel, hand: Hand, session: Session) -> list[list[int]]:

@@ -13,6 +13,7 @@ from entremetry.planning.goals import Goals
 from entremetry.planning.leeway import Leeway
 from entremetry.planning.limits import Limits
 from entremetry.planning.problem import Problem
+from entremetry.planning.pursuing import pursue
 from entremetry.planning.result import COOK, Goal, Result, Status
 from entremetry.planning.search import Search
 from entremetry.planning.staged import Staged
@@ -39,7 +40,7 @@ def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | Non
         answer=answer,
         cancelled=answer.cancelled,
     )
-    staged.pursue(asked)
+    pursue(staged, asked, windows)
     result = Result(
         status=Status.PLANNED,
         problem=problem,

@@ -15,6 +15,7 @@ from entremetry.planning.leeway import Leeway
 from entremetry.planning.limits import Limits
 from entremetry.planning.plan import Plan
 from entremetry.planning.problem import Problem
+from entremetry.planning.pursuing import pursue
 from entremetry.planning.result import Goal, Result, Status
 from entremetry.planning.search import Search
 from entremetry.planning.staged import Staged
@@ -48,7 +49,7 @@ def replan(
         plan=model.plan(answer.solver),
         answer=answer,
     )
-    staged.pursue(MOVES)
+    pursue(staged, MOVES)
     return answered(problem, staged, history, ())
 
 
@@ -72,7 +73,7 @@ def relaxed(problem: Problem, before: Plan, history: History, search: Search) ->
         plan=found.model.plan(found.answer.solver),
         answer=found.answer,
     )
-    staged.pursue(MOVES)
+    pursue(staged, MOVES)
     changes = found.slack.changes(staged.answer.solver)
     return answered(problem, staged, history, changes)
 

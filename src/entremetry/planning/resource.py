@@ -57,7 +57,11 @@ class Session:
     @property
     def minutes(self) -> int:
         """Free minutes in all."""
-        return sum(window.end - window.start for window in self.windows)
+        return self.free(self.start, self.end)
+
+    def free(self, start: int, end: int) -> int:
+        """Free minutes between two minutes."""
+        return sum(max(0, min(end, w.end) - max(start, w.start)) for w in self.windows)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

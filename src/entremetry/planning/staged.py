@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING
 
@@ -10,9 +9,11 @@ from entremetry.planning.goals import Goals
 from entremetry.planning.plan import Plan
 from entremetry.planning.plan_model import PlanModel
 from entremetry.planning.result import Goal, GoalReport
-from entremetry.planning.search import Answer, Search
+from entremetry.planning.search import Answer, Search, close
 
 if TYPE_CHECKING:
+    from ortools.sat.python import cp_model
+
     from entremetry.planning.linear import Linear
 
 GAPS = {Goal.BENCH: 0.01, Goal.SPREAD: 0.01}
@@ -21,12 +22,11 @@ GAPS = {Goal.BENCH: 0.01, Goal.SPREAD: 0.01}
 
 @dataclass(slots=True, kw_only=True)
 class Reached:
-    """A goal that was worked on: what it counts, and what is proved and spent."""
+    """A goal that was worked on: what it counts, and what is proved."""
 
     goal: Goal
     objective: Linear
     bound: int
-    seconds: float
 
 
 @dataclass(slots=True, kw_only=True)
@@ -39,17 +39,15 @@ class Staged:
     plan: Plan
     answer: Answer
     reached: list[Reached] = field(default_factory=list)
+    aimed: Goal | None = None
     floors: dict[Goal, int] = field(default_factory=dict)
+    seconds: dict[Goal, float] = field(default_factory=dict)
     cancelled: bool = False
 
-    def pursue(self, goals: Sequence[Goal]) -> None:
-        """Work on each goal in order, within its share of the time that is left."""
-        for index, goal in enumerate(goals):
-            if self.cancelled or self.search.left <= 0:
-                return
-            if goal is Goal.BENCH and Goal.FRESHNESS in goals[index:]:
-                self.probe(Goal.FRESHNESS, self.search.left / 4)
-            self.stage(goal, self.search.left / share(len(goals) - index))
+    @property
+    def goes_on(self) -> bool:
+        """Whether there is time left, and nobody has cancelled."""
+        return not self.cancelled and self.search.left > 0
 
     @property
     def reports(self) -> tuple[GoalReport, ...]:
@@ -59,23 +57,19 @@ class Staged:
                 goal=one.goal,
                 value=self.worth(one.objective),
                 bound=one.bound,
-                seconds=one.seconds,
+                seconds=self.seconds.get(one.goal, 0.0),
             )
             for one in self.reached
         )
 
-    def worth(self, objective: Linear) -> int:
-        """Return the value of an objective in the best plan."""
+    def worth(self, objective: Linear, answer: Answer | None = None) -> int:
+        """Return the value of an objective in the best plan, or in that of an answer."""
         if isinstance(objective, int):
             return objective
-        return round(self.answer.solver.value(objective))
+        return round((answer or self.answer).solver.value(objective))
 
-    def probe(self, goal: Goal, seconds: float) -> None:
-        """Find out how good a later goal can be at best; a bound is easier before than after."""
-        objective = self.goals.begin(goal)
-        if isinstance(objective, int) or self.cancelled:
-            return
-        answer = self.optimise(goal, objective, seconds, 0.0)
+    def bounded(self, goal: Goal, objective: Linear, answer: Answer) -> None:
+        """Note a bound of a goal that holds whatever the goals before it reach."""
         if answer.found:
             self.floors[goal] = answer.bound
             self.model.cp.add(objective >= answer.bound)
@@ -84,34 +78,48 @@ class Staged:
         """Make one goal as small as time allows, and keep it so."""
         objective = self.goals.begin(goal)
         if isinstance(objective, int):
-            self.reached.append(
-                Reached(goal=goal, objective=objective, bound=objective, seconds=0.0)
-            )
+            self.reached.append(Reached(goal=goal, objective=objective, bound=objective))
             return
-        began = self.search.spent
-        answer = self.optimise(goal, objective, seconds, GAPS.get(goal, 0.0))
-        if answer.found:
-            bound = max(answer.bound, self.floors.get(goal, answer.bound))
-            spent = self.search.spent - began
-            self.reached.append(Reached(goal=goal, objective=objective, bound=bound, seconds=spent))
-            room = 0 if bound >= answer.value else int(GAPS.get(goal, 0.0) * answer.value)
-            self.model.cp.add(objective <= answer.value + room)
-            if goal is Goal.SESSIONS:
-                self.goals.most_used = answer.value
+        gap, before = GAPS.get(goal, 0.0), self.answer
+        answer = self.optimise(goal, objective, seconds, gap)
+        if not answer.found:
+            return
+        bound = max(answer.bound, self.floors.get(goal, answer.bound))
+        if self.aimed is goal and close(self.worth(objective, before), bound, gap):
+            self.keep(before)
+        value = self.worth(objective)
+        self.reached.append(Reached(goal=goal, objective=objective, bound=bound))
+        self.model.cp.add(objective <= (value if bound >= value else value + int(gap * value)))
+        if goal is Goal.SESSIONS:
+            self.goals.most_used = value
 
-    def optimise(self, goal: Goal, objective: Linear, seconds: float, gap: float) -> Answer:
+    def optimise(
+        self,
+        goal: Goal,
+        objective: Linear,
+        seconds: float,
+        gap: float,
+        model: cp_model.CpModel | None = None,
+        *,
+        nearby: bool = False,
+    ) -> Answer:
         """Run the solver for one goal, and keep the plan that it finds."""
-        cp = self.model.cp
+        cp, began = model or self.model.cp, self.search.spent
         cp.clear_hints()  # type: ignore[no-untyped-call]
         cp.minimize(objective)
-        answer = self.search.run(cp, goal, seconds, gap=gap)
+        answer = self.search.run(cp, goal, seconds, gap=gap, nearby=nearby)
         cp.clear_objective()  # type: ignore[no-untyped-call]
+        self.spend(goal, began)
+        self.keep(answer)
+        return answer
+
+    def spend(self, goal: Goal, began: float) -> None:
+        """Note the seconds since some moment as spent on a goal."""
+        self.seconds[goal] = self.seconds.get(goal, 0.0) + self.search.spent - began
+
+    def keep(self, answer: Answer) -> None:
+        """Keep the plan of an answer, if it has one."""
         self.cancelled = answer.cancelled
         if answer.found:
             self.answer, self.plan = answer, self.model.plan(answer.solver)
-        return answer
-
-
-def share(stages: int) -> float:
-    """Part of the time for the next goal: half of what is left, all of it for the last."""
-    return 1.0 if stages == 1 else 2.0
+            self.search.best = answer.solution
