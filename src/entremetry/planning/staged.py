@@ -89,7 +89,7 @@ class Staged:
             self.keep(before)
         value = self.worth(objective)
         self.reached.append(Reached(goal=goal, objective=objective, bound=bound))
-        self.model.cp.add(objective <= (value if bound >= value else value + int(gap * value)))
+        self.model.cp.add(objective <= max(value, int(bound / (1 - gap))))
         if goal is Goal.SESSIONS:
             self.goals.most_used = value
 
