@@ -15,6 +15,7 @@ from entremetry.cli.check_commands import check, diagnose
 from entremetry.cli.label_command import label
 from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
 from entremetry.cli.plan_commands import plan, replan
+from entremetry.cli.publish_command import publish
 from entremetry.errors import EntremetryError
 
 app = typer.Typer(
@@ -65,21 +66,7 @@ def batch(
     typer.echo(as_json(sheet) if json else as_text(sheet))
 
 
-@app.command()
-def publish(
-    file: DessertFile,
-    to: Annotated[Path, typer.Option("--to", help="Folder for the page.", metavar="FOLDER")],
-    pieces: Pieces = None,
-    mould: MouldId = None,
-    kitchen: KitchenFile = None,
-    json: Json = False,
-) -> None:
-    """Write the recipe page, with its drawing and its structured data."""
-    from entremetry.cli.publish_view import as_json, as_text
-    from entremetry.usecases.publishing import publish as publish_to
-
-    published = publish_to(file, to, pieces=pieces, mould=mould, kitchen=kitchen)
-    typer.echo(as_json(published) if json else as_text(published))
+app.command()(publish)
 
 
 @app.command(name="import")

@@ -45,6 +45,7 @@ def section_svg(
     labelled: bool = True,
     standalone: bool = False,
     id_prefix: str = "",
+    font: str = SERIF,
 ) -> str:
     """Drawing of one piece, cut through the middle.
 
@@ -68,7 +69,7 @@ def section_svg(
         height=None if width_px is None else number(width_px * plate.height / plate.width),
         role="img",
         aria_labelledby=f"{prefix}-title {prefix}-desc",
-        font_family=SERIF,
+        font_family=font,
         color=PAPER_INK if standalone else None,
     )
 

@@ -10,8 +10,8 @@ from pathlib import Path
 from entremetry.errors import StoreError
 
 
-def write_together(folder: Path, contents: Mapping[str, str]) -> tuple[Path, ...]:
-    """Write texts by file name into a folder, which is made if it is not there.
+def write_together(folder: Path, contents: Mapping[str, bytes]) -> tuple[Path, ...]:
+    """Write contents by file name into a folder, which is made if it is not there.
 
     Raises
     ------
@@ -42,15 +42,15 @@ def _folder(folder: Path) -> Iterator[None]:
 
 
 @contextmanager
-def _staged(folder: Path, contents: Mapping[str, str]) -> Iterator[Path]:
+def _staged(folder: Path, contents: Mapping[str, bytes]) -> Iterator[Path]:
     """Write all files in full in a hidden folder beside their place."""
     with _told(f"{folder} cannot be written"):
         scratch = tempfile.TemporaryDirectory(prefix=".publishing-", dir=folder)
     with scratch as name:
         stage = Path(name)
         with _told(f"{folder} cannot be written"):
-            for each, text in contents.items():
-                (stage / each).write_bytes(text.encode())
+            for each, content in contents.items():
+                (stage / each).write_bytes(content)
         yield stage
 
 

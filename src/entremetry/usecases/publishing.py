@@ -1,18 +1,46 @@
-"""Publish a dessert: the recipe page with its drawing and its structured data."""
+"""Publish a dessert: page, paper, texts, tables and pictures, all from one batch sheet."""
 
 from __future__ import annotations
 
 import json
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from datetime import date
+from enum import StrEnum
 from pathlib import Path
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish import recipe_json_ld, recipe_page, section_svg
+from entremetry.publish.description_text import LIMIT, description_text
+from entremetry.publish.spoken_sheet import spoken_sheet
+from entremetry.publish.tables import tables
+from entremetry.publish.typesetting import Paper
 from entremetry.store.publication_folder import write_together
 from entremetry.usecases.batch import batch
 
 DRAWING = "section.svg"
+
+
+class Form(StrEnum):
+    """What a publication is made of; each is a few files."""
+
+    PAGE = "page"
+    PAPER = "paper"
+    TEXT = "text"
+    TABLES = "tables"
+    PICTURES = "pictures"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Wishes:
+    """Which forms, on what paper, and how many letters a description may have."""
+
+    forms: Collection[Form] = tuple(Form)
+    paper: Paper = Paper.A4
+    limit: int = LIMIT
+
+
+EVERYTHING = Wishes()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,30 +58,92 @@ def publish(
     pieces: int | None = None,
     mould: str | None = None,
     kitchen: Path | None = None,
+    wishes: Wishes = EVERYTHING,
     today: date | None = None,
 ) -> Published:
-    """Write the page of a dessert document into a folder, which is made if it is not there.
+    """Write a dessert document in all its forms into a folder, which is made if it is not there.
 
     Raises
     ------
     EntremetryError
-        If the document is refused, or the folder cannot be written; nothing half-written stays.
+        If the document is refused, the limit is too small, or the folder cannot be written;
+        nothing half-written stays.
     """
     sheet = batch(path, pieces=pieces, mould=mould, kitchen=kitchen)
-    drawing = f"{sheet.id}-{DRAWING}"
-    files = write_together(to, published_files(sheet, today or date.today(), drawing))
+    files = write_together(to, published_files(sheet, today or date.today(), wishes))
     return Published(files=files, sheet=sheet)
 
 
-def published_files(sheet: BatchSheet, today: date, drawing: str = DRAWING) -> dict[str, str]:
-    """Texts of the files of a publication by their names; `drawing` is that of the section."""
+def published_files(
+    sheet: BatchSheet, today: date, wishes: Wishes = EVERYTHING
+) -> dict[str, bytes]:
+    """Contents of the files of a publication by their names."""
+    makers: dict[Form, Callable[[], dict[str, bytes]]] = {
+        Form.PAGE: lambda: page_files(sheet, today, f"{sheet.id}-{DRAWING}"),
+        Form.PAPER: lambda: paper_files(sheet, today, wishes.paper),
+        Form.TEXT: lambda: text_files(sheet, wishes.limit),
+        Form.TABLES: lambda: table_files(sheet, today),
+        Form.PICTURES: lambda: picture_files(sheet),
+    }
+    wished = [make for form, make in makers.items() if form in wishes.forms]
+    return {name: content for make in wished for name, content in make().items()}
+
+
+def page_files(sheet: BatchSheet, today: date, drawing: str = DRAWING) -> dict[str, bytes]:
+    """The recipe page, its structured data and its drawing, which is called `drawing`."""
     structured = recipe_json_ld(sheet, image=drawing, date_published=today)
+    page = recipe_page(sheet, allergens=allergen_words(sheet), date_published=today, image=drawing)
+    section = section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True)
     return {
-        f"{sheet.id}.html": recipe_page(
-            sheet, allergens=allergen_words(sheet), date_published=today, image=drawing
+        f"{sheet.id}.html": page.encode(),
+        f"{sheet.id}.jsonld": json.dumps(structured, ensure_ascii=False, indent=2).encode() + b"\n",
+        drawing: section.encode(),
+    }
+
+
+def paper_files(sheet: BatchSheet, today: date, paper: Paper) -> dict[str, bytes]:
+    """The print sheet for the reader and the wall sheet for the kitchen, as PDF."""
+    from entremetry.publish.print_sheet import print_sheet
+    from entremetry.publish.wall_sheet import wall_sheet
+
+    allergens = allergen_words(sheet)
+    return {
+        f"{sheet.id}.pdf": print_sheet(
+            sheet, paper=paper, allergens=allergens, date_published=today
         ),
-        f"{sheet.id}.jsonld": json.dumps(structured, ensure_ascii=False, indent=2) + "\n",
-        drawing: section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True),
+        f"{sheet.id}-wall.pdf": wall_sheet(sheet, paper=paper, on=today),
+    }
+
+
+def text_files(sheet: BatchSheet, limit: int = LIMIT) -> dict[str, bytes]:
+    """The description for a video or post, and the numbers to say aloud."""
+    words = description_text(sheet, allergens=allergen_words(sheet), limit=limit)
+    return {
+        f"{sheet.id}-description.txt": words.encode(),
+        f"{sheet.id}-spoken.txt": spoken_sheet(sheet).encode(),
+    }
+
+
+def table_files(sheet: BatchSheet, today: date) -> dict[str, bytes]:
+    """The quantities for a spreadsheet, in both of its usual formats."""
+    from entremetry.publish.open_document import ods
+    from entremetry.publish.workbook import xlsx
+
+    views = tables(sheet)
+    return {
+        f"{sheet.id}.xlsx": xlsx(views, title=sheet.name, author=sheet.author, on=today),
+        f"{sheet.id}.ods": ods(views, title=sheet.name, author=sheet.author, on=today),
+    }
+
+
+def picture_files(sheet: BatchSheet) -> dict[str, bytes]:
+    """The section as dots, and the card of a post as dots and lines."""
+    from entremetry.publish.picture import card_png, card_svg, section_png
+
+    return {
+        f"{sheet.id}-section.png": section_png(sheet.section),
+        f"{sheet.id}-card.svg": card_svg(sheet),
+        f"{sheet.id}-card.png": card_png(sheet),
     }
 
 

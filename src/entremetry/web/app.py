@@ -79,6 +79,8 @@ def routes() -> list[BaseRoute]:
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
         Route(f"{DESSERT}/page", recipe_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
+        Route(f"{DESSERT}/print.pdf", recipe_page.show_print_sheet),
+        Route(f"{DESSERT}/quantities.xlsx", recipe_page.show_quantities),
         Route(f"{DESSERT}/checks", checks_page.show_checks),
         Route(f"{DESSERT}/diagnosis", checks_page.show_diagnosis),
         Route(f"{DESSERT}/temperatures", temperatures_page.show_first),

@@ -1,4 +1,4 @@
-"""The recipe page as it would be published, and its drawing as a file."""
+"""The recipe page as it would be published, its drawing, its print sheet and its tables."""
 
 from __future__ import annotations
 
@@ -9,18 +9,21 @@ from starlette.responses import HTMLResponse, Response
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish import section_svg
+from entremetry.publish.typesetting import Paper
 from entremetry.usecases.library import dessert, kitchen_text
-from entremetry.usecases.publishing import published_files
+from entremetry.usecases.publishing import page_files, paper_files, table_files
 from entremetry.web.answers import answer
 from entremetry.web.choosing import choices
 from entremetry.web.page_policy import policy_of_document
 from entremetry.web.workbench import workbench_of
 
+WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+
 
 def show_recipe(request: Request) -> Response:
     """GET /desserts/{id}/page: the self-contained page, allowed its own style and no script."""
     sheet = _sheet(request)
-    page = published_files(sheet, date.today())[f"{sheet.id}.html"]
+    page = page_files(sheet, date.today())[f"{sheet.id}.html"].decode()
     return HTMLResponse(page, headers={"Content-Security-Policy": policy_of_document(page)})
 
 
@@ -29,6 +32,25 @@ def show_drawing(request: Request) -> Response:
     sheet = _sheet(request)
     drawing = section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True)
     return Response(drawing, media_type="image/svg+xml; charset=utf-8")
+
+
+def show_print_sheet(request: Request) -> Response:
+    """GET /desserts/{id}/print.pdf: the recipe on paper, A4 unless `paper=letter` is asked for."""
+    sheet = _sheet(request)
+    letter = request.query_params.get("paper") == Paper.LETTER
+    paper = Paper.LETTER if letter else Paper.A4
+    return _file(paper_files(sheet, date.today(), paper), f"{sheet.id}.pdf", "application/pdf")
+
+
+def show_quantities(request: Request) -> Response:
+    """GET /desserts/{id}/quantities.xlsx: the quantities for a spreadsheet."""
+    sheet = _sheet(request)
+    return _file(table_files(sheet, date.today()), f"{sheet.id}.xlsx", WORKBOOK)
+
+
+def _file(files: dict[str, bytes], name: str, kind: str) -> Response:
+    headers = {"Content-Disposition": f'attachment; filename="{name}"'}
+    return Response(files[name], media_type=kind, headers=headers)
 
 
 def _sheet(request: Request) -> BatchSheet:

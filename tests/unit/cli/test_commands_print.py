@@ -6,9 +6,13 @@ import json
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 
 from command_line import entremetry, numbers
+from entremetry.cli.publish_command import FormName, PaperSize
+from entremetry.publish.typesetting import Paper
 from entremetry.store.demo import demo_texts
+from entremetry.usecases.publishing import Form
 
 UNITS = ("_g", "_mg", "_ml", "_mm", "_cm2", "_percent", "_g_per_ml")
 COUNTS = frozenset(
@@ -55,7 +59,7 @@ def test_the_text_says_what_the_object_says(demo: Path) -> None:
 
 def test_publish_writes_a_page_with_the_drawing_it_names(demo: Path) -> None:
     folder = demo.parent / "pages"
-    answer = entremetry("publish", demo, "--to", folder, "--json")
+    answer = entremetry("publish", demo, "--to", folder, "--form", "page", "--json")
     files = {Path(name) for name in json.loads(answer.out)["files"]}
     assert {path.suffix for path in files} == {".html", ".jsonld", ".svg"}
     assert files == set(folder.iterdir())
@@ -67,7 +71,26 @@ def test_two_desserts_can_be_published_into_one_folder(tmp_path: Path) -> None:
     for name, text in demo_texts().items():
         (tmp_path / f"{name}.yaml").write_text(text, encoding="utf-8")
         assert entremetry("publish", tmp_path / f"{name}.yaml", "--to", tmp_path / "p").status == 0
-    assert len(list((tmp_path / "p").iterdir())) == 3 * len(demo_texts())
+    assert len(list((tmp_path / "p").iterdir())) == 12 * len(demo_texts())
+
+
+def test_publish_takes_forms_paper_and_a_limit(demo: Path) -> None:
+    folder = demo.parent / "some"
+    options = ("--form", "paper", "--form", "text", "--paper", "letter", "--limit", "700")
+    assert entremetry("publish", demo, "--to", folder, *options).status == 0
+    text = next(folder.glob("*-description.txt")).read_text("utf-8")
+    assert len(text) <= 700
+    for sheet in folder.glob("*.pdf"):
+        assert round(float(PdfReader(sheet).pages[0].mediabox.width)) == 612
+    assert len(list(folder.iterdir())) == 4
+    refused = entremetry("publish", demo, "--to", folder, "--limit", "20")
+    assert refused.status == 2
+    assert "a limit of 20 letters" in refused.err
+
+
+def test_what_the_command_offers_is_what_there_is() -> None:
+    assert [*FormName] == [*Form]
+    assert [*PaperSize] == [*Paper]
 
 
 def test_own_ingredients_show_in_the_text_and_in_the_object(demo: Path) -> None:

@@ -8,11 +8,17 @@ from pathlib import Path
 
 import pytest
 
-from entremetry.errors import StoreError
+from entremetry.errors import QuantityError, StoreError
 from entremetry.store.demo import demo_texts
 from entremetry.store.publication_folder import write_together
 from entremetry.usecases.batch import batch_of_text
-from entremetry.usecases.publishing import allergen_words, publish, published_files
+from entremetry.usecases.publishing import (
+    Form,
+    Wishes,
+    allergen_words,
+    publish,
+    published_files,
+)
 
 DAY = date(2026, 3, 1)
 
@@ -32,9 +38,48 @@ def test_the_same_document_gives_the_same_bytes(dome: Path) -> None:
 
 
 def test_the_page_asks_for_nothing_from_elsewhere(dome: Path) -> None:
-    page, structured, _ = published_files(batch_of_text(dome.read_text("utf-8")), DAY).values()
+    sheet = batch_of_text(dome.read_text("utf-8"))
+    written, structured, _ = published_files(sheet, DAY, Wishes(forms=(Form.PAGE,))).values()
+    page = written.decode()
     assert "<script src" not in page and "<link" not in page and 'src="http' not in page
     assert json.loads(structured)["datePublished"] == "2026-03-01"
+
+
+def test_all_forms_are_written_each_as_what_its_name_says(dome: Path) -> None:
+    begins = {
+        ".html": b"<!DOCTYPE html>",
+        ".jsonld": b"{",
+        "-section.svg": b"<svg",
+        ".pdf": b"%PDF-",
+        "-wall.pdf": b"%PDF-",
+        "-description.txt": b"Blackcurrant and vanilla dome",
+        "-spoken.txt": b"Blackcurrant and vanilla dome",
+        ".xlsx": b"PK",
+        ".ods": b"PK",
+        "-section.png": b"\x89PNG",
+        "-card.svg": b"<svg",
+        "-card.png": b"\x89PNG",
+    }
+    files = publish(dome, dome.parent / "all", today=DAY).files
+    found = {path.name.removeprefix("blackcurrant-vanilla-dome"): path for path in files}
+    assert set(found) == set(begins)
+    for ending, path in found.items():
+        assert path.read_bytes().startswith(begins[ending])
+    assert {path.name for path in (dome.parent / "all").iterdir()} == {path.name for path in files}
+
+
+@pytest.mark.parametrize("form", Form)
+def test_a_form_can_be_written_alone(form: Form, dome: Path) -> None:
+    sheet = batch_of_text(dome.read_text("utf-8"))
+    every = published_files(sheet, DAY)
+    alone = published_files(sheet, DAY, Wishes(forms=(form,)))
+    assert alone and alone.items() <= every.items()
+
+
+def test_a_limit_that_cannot_be_kept_leaves_nothing_behind(dome: Path) -> None:
+    with pytest.raises(QuantityError, match="a limit of 10 letters"):
+        publish(dome, dome.parent / "none", wishes=Wishes(limit=10), today=DAY)
+    assert not (dome.parent / "none").exists()
 
 
 def test_allergens_are_said_in_words(dome: Path) -> None:
@@ -46,7 +91,7 @@ def test_a_folder_that_was_not_there_is_gone_again_if_nothing_can_be_written(
     tmp_path: Path,
 ) -> None:
     with pytest.raises(StoreError, match="cannot be written"):
-        write_together(tmp_path / "a" / "b", {"x" * 300: "text"})
+        write_together(tmp_path / "a" / "b", {"page.html": b"page", "x" * 300: b"text"})
     assert list(tmp_path.iterdir()) == []
 
 
@@ -54,6 +99,6 @@ def test_what_was_there_stays_if_one_file_cannot_be_replaced(tmp_path: Path) -> 
     (tmp_path / "page.html").write_text("old", encoding="utf-8")
     (tmp_path / "section.svg").mkdir()
     with pytest.raises(StoreError, match="is a folder"):
-        write_together(tmp_path, {"page.html": "new", "section.svg": "new"})
+        write_together(tmp_path, {"page.html": b"new", "section.svg": b"new"})
     assert (tmp_path / "page.html").read_text("utf-8") == "old"
     assert {path.name for path in tmp_path.iterdir()} == {"page.html", "section.svg"}

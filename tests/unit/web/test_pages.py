@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import re
+from html import unescape
+from io import BytesIO
 from pathlib import Path
 from typing import Any
 
 import pytest
+from openpyxl import load_workbook
+from pypdf import PdfReader
 
 from entremetry.store import Kind
 from entremetry.store.database import open_database
@@ -211,6 +215,30 @@ def test_recipe_page_is_of_what_was_chosen(client: Client) -> None:
     link = re.search(r'id="recipe-link" href="([^"]+)"', html)[1].replace("&amp;", "&")
     words = plain(client.get(link).words)
     assert "Half-sphere 70 mm" in words and "9 pieces" in words
+
+
+def test_paper_and_tables_are_of_what_was_chosen(client: Client) -> None:
+    html = client.get("/desserts/plain-cream?pieces=9&mould=hemisphere-70").html
+    links = [unescape(link) for link in re.findall(r'href="([^"]+)" download', html)]
+    a4, letter, tables = (client.get(link) for link in links)
+    for reply, width in ((a4, 595), (letter, 612)):
+        assert reply.headers["content-type"] == "application/pdf"
+        assert reply.headers["content-disposition"] == 'attachment; filename="plain-cream.pdf"'
+        page = PdfReader(BytesIO(reply.body)).pages[0]
+        assert round(float(page.mediabox.width)) == width
+        assert "9 pieces" in plain(page.extract_text())
+    book = load_workbook(BytesIO(tables.body))
+    assert "attachment" in tables.headers["content-disposition"]
+    chosen = client.app.state.workbench.library.document(Kind.DESSERT, "plain-cream").text
+    sheet = batch_of_text(chosen, pieces=9, mould="hemisphere-70")
+    masses = [round(line.mass * 1e3, 2) for each in sheet.components for line in each.lines]
+    assert [row[2].value for row in list(book["Quantities"].rows)[1:]] == masses
+
+
+def test_a_choice_brings_links_to_its_own_files(client: Client) -> None:
+    html = client.get("/desserts/plain-cream/sheet?pieces=9").html
+    assert 'id="downloads"' in html and 'hx-swap-oob="true"' in html
+    assert html.count("pieces=9") >= 4
 
 
 def test_drawing_that_the_recipe_names_is_there(client: Client) -> None:

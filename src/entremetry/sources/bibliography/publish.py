@@ -27,6 +27,13 @@ ENTRIES: tuple[Source, ...] = (
         ),
     ),
     Source(
+        key="opendocument_13",
+        text=(
+            "OASIS (2021). Open Document Format for Office Applications (OpenDocument), "
+            "version 1.3, parts 2 (packages) and 3 (schema); earlier editions are ISO/IEC 26300."
+        ),
+    ),
+    Source(
         key="wcag_22",
         text=(
             "W3C (2023). Web Content Accessibility Guidelines (WCAG) 2.2, definitions of "
