@@ -101,7 +101,7 @@ def alternatives(problem: Problem, search: Search, ends: float) -> Iterator[Alte
     near: Plan | None = None
     for index, only in enumerate((ANY, *KINDS)):
         left = ends - search.spent
-        if left <= 0 or (index and search.limits.cancelled()):
+        if left <= 0 or not search.affords(problem, left) or (index and search.limits.cancelled()):
             return
         found = bent(problem, search, left / 2, only=only, near=near)
         if found is not None:

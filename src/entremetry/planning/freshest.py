@@ -7,10 +7,11 @@ lie anywhere earlier. Without the rest a bound is found in a second, and it hold
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 
 from entremetry.planning.closure import Closure
+from entremetry.planning.parting import only, tied_to
 from entremetry.planning.problem import Problem
 from entremetry.planning.task import Side, Task
 
@@ -21,14 +22,8 @@ def tied(problem: Problem, windows: Closure) -> Problem:
     Every plan of the whole problem is, for these tasks, a plan of this one.
     """
     kept = tied_to((task.id for task in problem.all_tasks if task.freshness), links(problem))
-    return replace(
-        problem,
-        tasks=tuple(within(task, windows) for task in problem.tasks if task.id in kept),
-        delays=tuple(one for one in problem.delays if {one.before, one.after} <= kept),
-        spans=tuple(one for one in problem.spans if {one.first, one.last} <= kept),
-        services=tuple(one for one in problem.services if one.task in kept),
-        merges=tuple(one for one in problem.merges if one.together.id in kept),
-    )
+    few = only(problem, kept)
+    return few.with_tasks(*(within(task, windows) for task in few.tasks))
 
 
 def links(problem: Problem) -> Mapping[str, set[str]]:
@@ -39,18 +34,6 @@ def links(problem: Problem) -> Mapping[str, set[str]]:
     for one, other in pairs:
         found[one].add(other)
         found[other].add(one)
-    return found
-
-
-def tied_to(tasks: Iterable[str], next_to: Mapping[str, set[str]]) -> set[str]:
-    """Return tasks with all that lie next to them, and next to those."""
-    found: set[str] = set()
-    to_see = list(tasks)
-    while to_see:
-        task = to_see.pop()
-        if task not in found:
-            found.add(task)
-            to_see.extend(next_to.get(task, ()))
     return found
 
 

@@ -65,7 +65,8 @@ class Goals:
             key = (person.id, session.id)
             used = self.used[key] = self.model.cp.new_bool_var("session")
             for hand in self.hands_of(person):
-                self.keep_out(hand, session, [~used, *hand.literals(person.id)])
+                if self.could_meet(hand, session):
+                    self.keep_out(hand, session, [~used, *hand.literals(person.id)])
         everywhere: Linear = sum(
             session.minutes * self.used[person.id, session.id]
             for person, session in self.all_sessions()
@@ -94,12 +95,18 @@ class Goals:
     def stretches(self) -> Iterator[tuple[int, int]]:
         """Yield stretches between where sessions, or windows of work, begin and end."""
         sessions = [session for _, session in self.all_sessions()]
-        starts = thinned(sorted({start for start, _ in self.windows.values()}))
-        ends = thinned(sorted({end for _, end in self.windows.values()}))
-        for start in sorted({*starts, *(session.start for session in sessions)}):
-            for end in sorted({*ends, *(session.end for session in sessions)}):
+        windows = self.windows.values()
+        starts = {*(start for start, _ in windows), *(session.start for session in sessions)}
+        ends = {*(end for _, end in windows), *(session.end for session in sessions)}
+        for start in thinned(sorted(starts)):
+            for end in thinned(sorted(ends)):
                 if end > start:
                     yield start, end
+
+    def could_meet(self, hand: Hand, session: Session) -> bool:
+        """Tell whether the window of some hands meets a session."""
+        start, end = self.windows.get((hand.task, hand.part), (session.start, session.end))
+        return start < session.end and end > session.start
 
     def bound_to(self, start: int, end: int) -> list[Hand]:
         """Return the hands that cannot but work between two minutes."""

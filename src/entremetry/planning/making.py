@@ -12,11 +12,15 @@ from entremetry.planning.explaining import explained
 from entremetry.planning.goals import Goals
 from entremetry.planning.leeway import Leeway
 from entremetry.planning.limits import Limits
+from entremetry.planning.pieces import MANY, InPieces
 from entremetry.planning.problem import Problem
 from entremetry.planning.pursuing import pursue
 from entremetry.planning.result import COOK, Goal, Result, Status
 from entremetry.planning.search import Search
 from entremetry.planning.staged import Staged
+
+PIECES_SHARE = 0.8
+"""Part of the time for a first plan in which it is looked for piece by piece, if it is large."""
 
 
 def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | None = None) -> Result:
@@ -28,7 +32,13 @@ def plan(problem: Problem, *, goals: Sequence[Goal] = COOK, limits: Limits | Non
         return explained(problem, search, (refusal,), asked=asked)
     model = built(problem, Leeway())
     reserve = min(search.limits.explaining, search.left / 2)
-    answer = search.run(model.cp, None, search.left - reserve)
+    answer = None
+    if len(problem.tasks) > MANY:
+        answer = InPieces(model=model, search=search, windows=windows).answer(
+            PIECES_SHARE * (search.left - reserve)
+        )
+    if answer is None:
+        answer = search.run(model.cp, None, search.left - reserve)
     if not answer.found:
         status = Status.IMPOSSIBLE if answer.impossible else Status.UNDECIDED
         return explained(problem, search, (), asked=asked, status=status)

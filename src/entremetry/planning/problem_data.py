@@ -44,6 +44,12 @@ class ProblemData:
         """Return the people who may do a task."""
         return tuple(one for one in self.people if not task.by or one.id in task.by)
 
+    @property
+    def choices(self) -> int:
+        """Pairs of tasks and sessions: how much there is to write of a model with both."""
+        sessions = {person.id: len(person.sessions) for person in self.people}
+        return sum(sessions[one.id] for task in self.all_tasks for one in self.hands_for(task))
+
     def with_tasks(self, *changed: Task) -> Self:
         """Return the same problem with some tasks replaced by others of the same id."""
         new = {task.id: task for task in changed}

@@ -40,12 +40,23 @@ AIMS = (Goal.FRESHNESS, Goal.SPREAD)
 def pursue(staged: Staged, goals: Sequence[Goal], windows: Closure | None = None) -> None:
     """Work on each goal in order, within its share of the time that is left."""
     for index, goal in enumerate(goals):
-        if goal is Goal.BENCH and windows is not None and staged.goes_on:
+        if (
+            goal is Goal.BENCH
+            and windows is not None
+            and affordable(staged, goal, staged.search.left / 4)
+        ):
             later = [one for one in goals[index + 1 :] if one in AIMS]
             aim(staged, later, windows, AIM_SHARE * staged.search.left)
-        if not staged.goes_on:
+        left = staged.search.left
+        if not staged.goes_on or not affordable(staged, goal, left / 2):
             return
-        staged.stage(goal, staged.search.left / share(len(goals) - index))
+        staged.stage(goal, left / share(len(goals) - index))
+
+
+def affordable(staged: Staged, goal: Goal, seconds: float) -> bool:
+    """Tell whether there is time to write down what a goal counts."""
+    plain = goal in (Goal.FRESHNESS, Goal.FINISH, Goal.MOVES)
+    return plain or staged.search.affords(staged.model.problem, seconds)
 
 
 def aim(staged: Staged, later: Sequence[Goal], windows: Closure, seconds: float) -> None:

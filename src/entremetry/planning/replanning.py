@@ -21,6 +21,8 @@ from entremetry.planning.search import Search
 from entremetry.planning.staged import Staged
 
 MOVES = (Goal.MOVES,)
+AT_ONCE = 1.8
+"""Seconds for planning anew, if the caller names none: somebody stands and waits."""
 
 
 def replan(
@@ -36,7 +38,7 @@ def replan(
         If history tells of what the problem does not know, or of a future.
     """
     require_possible(problem, history)
-    search = Search(limits=limits or Limits(seconds=2.0))
+    search = Search(limits=limits or Limits(seconds=AT_ONCE))
     model = built(problem, Leeway(), history)
     hint_plan(model, before)
     answer = search.run(model.cp, None, search.left / 2, quick=True)

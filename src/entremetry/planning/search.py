@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
 from entremetry.planning.limits import Limits, Progress, say_nothing
+from entremetry.planning.problem import Problem
 from entremetry.planning.result import Goal
 
 if TYPE_CHECKING:
@@ -17,6 +18,8 @@ if TYPE_CHECKING:
 
     from ortools.sat.python import cp_model
 
+CHOICES_PER_SECOND = 20_000
+"""Pairs of tasks and sessions that are surely written into a model in a second."""
 LOOK_EVERY = 0.05
 """Seconds between two looks at whether somebody has cancelled."""
 
@@ -57,6 +60,10 @@ class Search:
     def left(self) -> float:
         """Seconds that are left."""
         return max(0.0, self.limits.seconds - self.spent)
+
+    def affords(self, problem: Problem, seconds: float) -> bool:
+        """Tell whether a model of every task in every session can be written in some seconds."""
+        return problem.choices <= CHOICES_PER_SECOND * seconds
 
     def apart(self) -> Search:
         """Return a search within the same time for another model, which tells of nothing."""

@@ -76,12 +76,13 @@ class Staged:
 
     def stage(self, goal: Goal, seconds: float) -> None:
         """Make one goal as small as time allows, and keep it so."""
+        ends = self.search.spent + seconds
         objective = self.goals.begin(goal)
         if isinstance(objective, int):
             self.reached.append(Reached(goal=goal, objective=objective, bound=objective))
             return
         gap, before = GAPS.get(goal, 0.0), self.answer
-        answer = self.optimise(goal, objective, seconds, gap)
+        answer = self.optimise(goal, objective, ends - self.search.spent, gap)
         if not answer.found:
             return
         bound = max(answer.bound, self.floors.get(goal, answer.bound))
@@ -89,7 +90,8 @@ class Staged:
             self.keep(before)
         value = self.worth(objective)
         self.reached.append(Reached(goal=goal, objective=objective, bound=bound))
-        self.model.cp.add(objective <= max(value, int(bound / (1 - gap))))
+        near = value if bound >= value else max(value, int(bound / (1 - gap)))
+        self.model.cp.add(objective <= near)
         if goal is Goal.SESSIONS:
             self.goals.most_used = value
 
