@@ -15,6 +15,9 @@ from entremetry.planning.search import Search
 CORE_SHARE = 0.4
 """Part of the time of an explanation that looks for what conflicts; the rest for ways out."""
 
+IN_TIME = 0.9
+"""Part of the time that is shared out: models are written, and plans checked, in the rest."""
+
 LEAST = 0.1
 """Seconds for an explanation if the time is up already."""
 
@@ -32,7 +35,7 @@ def explained(
     A way out that needs no change shows that the first answer was wrong; its plan is the answer.
     """
     began = search.spent
-    seconds = min(search.limits.explaining, max(search.left, LEAST))
+    seconds = IN_TIME * min(search.limits.explaining, max(search.left, LEAST))
     conflicts = tuple(known)
     if status is Status.IMPOSSIBLE and not plain(conflicts):
         core = conflict_core(problem, seconds * CORE_SHARE)

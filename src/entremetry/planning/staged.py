@@ -9,7 +9,7 @@ from entremetry.planning.goals import Goals
 from entremetry.planning.plan import Plan
 from entremetry.planning.plan_model import PlanModel
 from entremetry.planning.result import Goal, GoalReport
-from entremetry.planning.search import Answer, Search, close
+from entremetry.planning.search import Answer, Search
 
 if TYPE_CHECKING:
     from ortools.sat.python import cp_model
@@ -86,14 +86,13 @@ class Staged:
         if not answer.found:
             return
         bound = max(answer.bound, self.floors.get(goal, answer.bound))
-        if self.aimed is goal and close(self.worth(objective, before), bound, gap):
+        room = 0 if bound >= answer.value else int(gap * answer.value)
+        if self.aimed is goal and self.worth(objective, before) <= answer.value + room:
             self.keep(before)
-        value = self.worth(objective)
         self.reached.append(Reached(goal=goal, objective=objective, bound=bound))
-        near = value if bound >= value else max(value, int(bound / (1 - gap)))
-        self.model.cp.add(objective <= near)
+        self.model.cp.add(objective <= answer.value + room)
         if goal is Goal.SESSIONS:
-            self.goals.most_used = value
+            self.goals.most_used = answer.value
 
     def optimise(
         self,
