@@ -1,1 +1,1 @@
-"""The same dessert from other ingredients: swaps, and formulas rebalanced after them."""
+"""The same dessert from other ingredients, in another mould or vessel, for more or fewer."""

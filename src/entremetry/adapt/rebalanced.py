@@ -14,7 +14,9 @@ from entremetry.physics.sweetness import Sweetness
 class Change:
     """One thing that is not as it was; masses in kg where it is about a mass.
 
-    `kind` is 'swap', 'mass', or 'caution' for what the author has to look after.
+    `kind` is 'swap' or 'mass' in a formula; 'mould', 'pieces', 'placement', 'method', 'time' or
+    'text' in the rest of the document; 'caution' for what the author has to look after. `because`
+    is the reason, where the text does not hold it. A change of the whole has no component.
     """
 
     component: str
@@ -23,6 +25,7 @@ class Change:
     text: str
     before: float | None = None
     after: float | None = None
+    because: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ from typing import Annotated
 
 import typer
 
-from entremetry.cli.options import DessertFile, Json, KitchenFile
+from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
 from entremetry.errors import EntremetryError
 
 Swaps = Annotated[
@@ -71,19 +71,30 @@ def rebalance(
 
 def adapt(
     file: DessertFile,
+    mould: MouldId = None,
+    vessel: Annotated[
+        str | None, typer.Option(help="A glass or dish, served as it is filled.", metavar="ID")
+    ] = None,
+    pieces: Pieces = None,
     swap: Swaps = None,
     bloom_rule: BloomRuleName = "linear",
     kitchen: KitchenFile = None,
     json: Json = False,
 ) -> None:
-    """Write a new document with other ingredients, each formula rebalanced (only swaps, as yet)."""
+    """Write a new document for another mould, vessel, number of pieces, or other ingredients."""
     from entremetry.cli.asked import bloom_rule as rule_named
     from entremetry.cli.asked import swaps
     from entremetry.cli.rebalance_view import adapted_as_json, changes_text
-    from entremetry.usecases.rebalancing import adapt as adapt_to
+    from entremetry.usecases.adapting import Adaptation
+    from entremetry.usecases.adapting import adapt as adapt_to
 
-    if not swap:
-        raise typer.BadParameter("nothing to adapt to; accepted: --swap A=B")
-    result = adapt_to(file, swaps(swap), rule=rule_named(bloom_rule), kitchen=kitchen)
+    asked = Adaptation(
+        mould=mould,
+        vessel=vessel,
+        pieces=pieces,
+        swaps=swaps(swap or ()),
+        rule=rule_named(bloom_rule),
+    )
+    result = adapt_to(file, asked, kitchen=kitchen)
     typer.echo(adapted_as_json(result) if json else result.text, nl=json)
     typer.echo(changes_text(result), err=True)

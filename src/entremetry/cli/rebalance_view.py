@@ -42,11 +42,18 @@ def as_text(result: Rebalanced) -> str:
 
 def changes_text(result: Adapted) -> str:
     """What was changed, a line each, and what gave way."""
-    told = [f"{each.component}: {each.text}" for each in result.changes]
+    told = [_told(each) for each in result.changes]
     told += [
         f"{each.component}: {_gave_way(m)}" for each in result.components for m in each.gave_way
     ]
     return "\n".join(told) or "nothing was changed"
+
+
+def _told(each: Change) -> str:
+    """A change with its reason; what needs care says so."""
+    what = ": ".join(part for part in (each.component, each.text) if part)
+    care = "look after this: " if each.kind == "caution" and not each.component else ""
+    return f"{care}{what} ({each.because})" if each.because else f"{care}{what}"
 
 
 def conflict_text(result: Rebalanced) -> str:
@@ -118,6 +125,7 @@ def _change(change: Change) -> dict[str, Any]:
         "line": change.line,
         "kind": change.kind,
         "text": change.text,
+        "because": change.because,
         "before_g": _grams(change.before),
         "after_g": _grams(change.after),
     }

@@ -1,22 +1,19 @@
-"""Rebalance one component of a dessert, and swap ingredients through all of it."""
+"""Rebalance one component of a dessert."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import lru_cache
 from pathlib import Path
 
-from entremetry.adapt.adapting import adapted_text
 from entremetry.adapt.asking import Asked
-from entremetry.adapt.rebalanced import Adapted, Rebalanced
+from entremetry.adapt.rebalanced import Rebalanced
 from entremetry.adapt.rebalancing import rebalanced_text
-from entremetry.adapt.swap import Swap
 from entremetry.dessert.dessert import Dessert
 from entremetry.dessert.locating import located
 from entremetry.dessert.made_components import all_made
 from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.resolving import resolve
-from entremetry.physics.gelatine import BloomRule
 from entremetry.store.files import read_text
 from entremetry.usecases.batch import Surroundings, surroundings, surroundings_of
 
@@ -30,42 +27,24 @@ def rebalance(path: Path, asked: Asked, *, kitchen: Path | None = None) -> Rebal
         If the document is refused, or something asked for is not in it.
     """
     text = read_text(path, what="dessert document")
-    return rebalanced_text(text, asked, _opener(str(path), surroundings_of(path, kitchen)))
+    return rebalanced_text(text, asked, opener(str(path), surroundings_of(path, kitchen)))
 
 
 def rebalance_of_text(
     text: str, asked: Asked, *, file: str = "document", kitchen_text: str | None = None
 ) -> Rebalanced:
     """Rebalance a component of a document at hand as text; see `rebalance`."""
-    return rebalanced_text(text, asked, _opener(file, surroundings(kitchen_text, "kitchen")))
-
-
-def adapt(
-    path: Path,
-    swaps: Sequence[Swap],
-    *,
-    rule: BloomRule = BloomRule.LINEAR,
-    kitchen: Path | None = None,
-) -> Adapted:
-    """Swap ingredients through a document in a file, each component rebalanced.
-
-    Raises
-    ------
-    EntremetryError
-        If the document is refused, or a swap names what is not there.
-    """
-    text = read_text(path, what="dessert document")
-    return adapted_text(text, swaps, _opener(str(path), surroundings_of(path, kitchen)), rule=rule)
+    return rebalanced_text(text, asked, opener(file, surroundings(kitchen_text, "kitchen")))
 
 
 def dessert_of_text(
     text: str, *, file: str = "document", kitchen_text: str | None = None
 ) -> Dessert:
     """A document at hand as text, every name looked up."""
-    return _opener(file, surroundings(kitchen_text, "kitchen"))(text)
+    return opener(file, surroundings(kitchen_text, "kitchen"))(text)
 
 
-def _opener(file: str, around: Surroundings) -> Callable[[str], Dessert]:
+def opener(file: str, around: Surroundings) -> Callable[[str], Dessert]:
     """How a text is read again after each change; its faults are told as of the file."""
 
     @lru_cache(maxsize=8)

@@ -130,3 +130,16 @@ def test_a_new_document_makes_a_batch(document: Path, tmp_path: Path) -> None:
     new = tmp_path / "new.yaml"
     new.write_text(entremetry("adapt", document, "--swap", "cream-35=cream-30").out, "utf-8")
     assert entremetry("batch", new).status == 0
+
+
+def test_adapt_to_a_mould_as_json(document: Path) -> None:
+    answer = entremetry("adapt", document, "--mould", "ring-140", "--json")
+    found = json.loads(answer.out)
+    assert "mould: ring-140" in found["document"]
+    assert {"mould", "placement"} <= {change["kind"] for change in found["changes"]}
+    assert any(change["because"] for change in found["changes"])
+
+
+def test_adapt_refuses_a_mould_that_is_none_in_one_message(document: Path) -> None:
+    answer = entremetry("adapt", document, "--mould", "ring-141")
+    assert answer.status == 2 and "ring-140" in answer.err and "Traceback" not in answer.err

@@ -1,0 +1,112 @@
+"""Adapt a dessert: other ingredients, another mould or vessel, more or fewer pieces."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from pathlib import Path
+
+from entremetry.adapt.adapting import adapted_text
+from entremetry.adapt.amounts import pieces_text
+from entremetry.adapt.cold_times import with_times
+from entremetry.adapt.moulding import moulded_text
+from entremetry.adapt.rebalanced import Adapted
+from entremetry.adapt.swap import Swap
+from entremetry.dessert.document import MAX_PIECES
+from entremetry.dessert.reckoning import Reckoning
+from entremetry.errors import QuantityError, UnknownName
+from entremetry.kitchen.mould import Mould
+from entremetry.physics.gelatine import BloomRule
+from entremetry.store.files import read_text
+from entremetry.store.kernel_cache import require_fresh_kernels
+from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+from entremetry.usecases.rebalancing import opener
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Adaptation:
+    """What a dessert is to be adapted to; a mould and a vessel exclude each other."""
+
+    mould: str | None = None
+    vessel: str | None = None
+    swaps: tuple[Swap, ...] = ()
+    pieces: int | None = None
+    rule: BloomRule = BloomRule.LINEAR
+
+
+def adapt(path: Path, asked: Adaptation, *, kitchen: Path | None = None) -> Adapted:
+    """Adapt a document in a file.
+
+    Raises
+    ------
+    EntremetryError
+        If the document is refused, something asked for is not there, or it cannot be.
+    """
+    text = read_text(path, what="dessert document")
+    return _adapted(text, asked, str(path), surroundings_of(path, kitchen))
+
+
+def adapt_of_text(
+    text: str, asked: Adaptation, *, file: str = "document", kitchen_text: str | None = None
+) -> Adapted:
+    """Adapt a document at hand as text; see `adapt`."""
+    return _adapted(text, asked, file, surroundings(kitchen_text, "kitchen"))
+
+
+def _adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> Adapted:
+    _require_something(asked, around)
+
+    @lru_cache(maxsize=8)
+    def reckon(new: str) -> Reckoning:
+        return reckoned(new, file, around)
+
+    result = Adapted(text=text, changes=(), components=())
+    if asked.swaps:
+        result = adapted_text(text, asked.swaps, opener(file, around), rule=asked.rule)
+    named = asked.mould or asked.vessel
+    require_fresh_kernels()
+    if named is not None:
+        mould = _mould(named, reckon(text), around, vessel=asked.vessel is not None)
+        new, changes = moulded_text(
+            result.text,
+            mould,
+            reckon,
+            pieces=asked.pieces,
+            kitchen=around.kitchen,
+            others=around.moulds.values(),
+        )
+    elif asked.pieces is not None:
+        new, changes = pieces_text(result.text, asked.pieces, reckon, around.kitchen)
+    elif around.kitchen is not None:
+        every = {component.id for component in reckon(text).dessert.components}
+        before = reckon(text)
+        new, changes = with_times(result.text, before, reckon, around.kitchen, frozen=every)
+    else:
+        return result
+    return replace(result, text=new, changes=(*result.changes, *changes))
+
+
+def _require_something(asked: Adaptation, around: Surroundings) -> None:
+    if asked.mould is not None and asked.vessel is not None:
+        raise QuantityError("a mould and a vessel", "one of the two")
+    named = asked.mould or asked.vessel or asked.swaps or around.kitchen
+    if not (named or asked.pieces is not None):
+        raise QuantityError(
+            "nothing to adapt to",
+            "--mould ID, --vessel ID, --swap A=B, --pieces N or --kitchen FILE",
+        )
+    if asked.pieces is not None and not 1 <= asked.pieces <= MAX_PIECES:
+        raise QuantityError(f"{asked.pieces} pieces", f"1 to {MAX_PIECES} pieces")
+
+
+def _mould(name: str, before: Reckoning, around: Surroundings, *, vessel: bool) -> Mould:
+    """The mould or vessel of a name: the document's own, the kitchen's or the built-in one."""
+    own = before.dessert.mould
+    known = {own.id: own, **around.moulds}
+    fitting = {each.id: each for each in known.values() if each.vessel == vessel}
+    if name in fitting:
+        return own if name == own.id else fitting[name]
+    if name in known:
+        word, option = ("mould", "--mould") if vessel else ("vessel", "--vessel")
+        raise QuantityError(f"'{name}', which is a {word}", f"{option} {name}")
+    raise UnknownName("vessel" if vessel else "mould", name, fitting)
