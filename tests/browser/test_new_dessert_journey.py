@@ -69,3 +69,22 @@ def answer_first(page: Page, keep_screen: Keep) -> list[str]:
     expect(page.get_by_label(re.compile("One ingredient a line"))).to_have_value(LINES)
     keep_screen(page, "new-dessert-questions")
     return answer_all(page)
+
+
+def test_a_saved_page_fills_the_form_that_is_then_asked_about(
+    page: Page, workbench: str, keep_screen: Keep
+) -> None:
+    saved = """<html><script type="application/ld+json">{"@type": "Recipe", "name": "Night pear",
+    "recipeYield": "6 pieces", "recipeIngredient": ["240 g blackcurrant purée"],
+    "recipeInstructions": "Heat the purée to 60 °C. Freeze overnight."}</script></html>"""
+    page.get_by_role("link", name="Write a new dessert").click()
+    page.get_by_label("Or begin with a page you saved").set_input_files(
+        {"name": "pear.html", "mimeType": "text/html", "buffer": saved.encode()}
+    )
+    page.get_by_role("button", name="Read the page").click()
+    expect(page.get_by_label("Name", exact=True)).to_have_value("Night pear")
+    expect(page.get_by_label("Pieces", exact=True)).to_have_value("6")
+    keep_screen(page, "new-from-page")
+    page.get_by_role("radio", name=re.compile("Half-sphere 70")).check()
+    page.get_by_role("button", name="Work it out").click()
+    expect(page.get_by_text("How long is 'overnight'?").first).to_be_visible()

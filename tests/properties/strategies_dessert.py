@@ -180,6 +180,10 @@ _LINES = st.one_of(
             "## Base",
             "water",
             "Stir well.",
+            "Method:",
+            "Soak the water for 10 min, then heat it to 60-65 °C.",
+            "Assembly:",
+            "Makes: 6 pieces",
             "3 cl water",
             "1 pinch of water",
         ]

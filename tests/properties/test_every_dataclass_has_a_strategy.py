@@ -8,8 +8,9 @@ from __future__ import annotations
 import dataclasses
 import importlib
 import inspect
+import json
 import pkgutil
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from types import ModuleType
 from typing import Any
 
@@ -21,12 +22,19 @@ from entremetry import dessert, kitchen
 from entremetry.dessert import DraftRequest, draft
 from entremetry.dessert.draft_amount import Wanted
 from entremetry.dessert.draft_line import drafted_line
+from entremetry.dessert.draft_method import Line, Method
 from entremetry.dessert.draft_placement import Placing
 from entremetry.dessert.draft_question import Answers, Question
+from entremetry.dessert.draft_sentences import Sentences
+from entremetry.dessert.draft_step import StepDraft
+from entremetry.dessert.draft_whole import Whole
 from entremetry.dessert.fill_steps import Soak
-from entremetry.dessert.pasted_components import pasted_components
-from entremetry.dessert.pasted_line import pasted_line
+from entremetry.dessert.named_lines import named_lines
+from entremetry.dessert.page_recipe import PageRecipe, page_recipe
+from entremetry.dessert.pasted_components import PastedText, pasted_text
+from entremetry.dessert.pasted_line import PastedLine, pasted_line
 from entremetry.dessert.placing_answer import SIZES, placing_answer
+from entremetry.dessert.said_time import said_times
 from entremetry.documents import written
 from entremetry.errors import EntremetryError
 from entremetry.kitchen import moulds_of, read_kitchen
@@ -102,13 +110,14 @@ def drawn() -> set[type]:
             Wanted(pasted=line, key="x-1", ingredient=SMALL_LARDER.find("water"), measures=None)
             for line in lines
         ]
-        seen.update(kinds_within([request, wanted, pasted_components(text, "Drawn")]))
+        whole = pasted_text(text, "Drawn")
+        seen.update(kinds_within([request, wanted, whole]))
         answers = Answers({})
         seen.update(
             kinds_within([drafted_line(each, "x-1", answers, SMALL_LARDER, "us") for each in lines])
         )
         placing = Placing(names={"x": "X"}, answers=answers, moulds={}, ask=asked.append)
-        seen.update(kinds_within(placing))
+        seen.update(kinds_within([placing, told(whole, asked.append), page_of(lines)]))
         try:
             seen.update(kinds_within(draft(request, SMALL_LARDER, {})))
         except EntremetryError:
@@ -118,6 +127,31 @@ def drawn() -> set[type]:
     kitchen_documents()
     drafts()
     return seen
+
+
+def told(pasted: PastedText, ask: Callable[[Question], None]) -> list[Any]:
+    """What is made of the sentences and the facts of a pasted text."""
+    answers = Answers({})
+    lines = [Line(key="water", name="water", number=1)]
+    sentences = [
+        StepDraft(text=step.text, key=f"step.{number}", answers=answers, ask=ask)
+        for number, step in enumerate(pasted.steps, start=1)
+    ]
+    method = Method(lines=lines, sentences=sentences)
+    names = {"drawn": "Drawn"}
+    shared = Sentences(steps=pasted.steps, lines=[lines], names=names, answers=answers, ask=ask)
+    shared.write({"drawn": {}})
+    whole = Whole(request_pieces=None, facts=pasted.facts, answers=answers, ask=ask, moulds={})
+    said = [each for step in pasted.steps for each in said_times(step.text)]
+    named = [named_lines(step.text, ["water"]) for step in pasted.steps]
+    return [sentences, method, method.drafted(), shared, whole, said, named]
+
+
+def page_of(lines: list[PastedLine]) -> PageRecipe:
+    """A page with these lines as data."""
+    said = [line.written for line in lines] or ["5 g salt"]
+    recipe = {"@type": "Recipe", "name": "Drawn", "recipeIngredient": ["5 g salt", *said]}
+    return page_recipe(json.dumps(recipe))
 
 
 @pytest.mark.parametrize("room", ROOMS, ids=lambda room: room.__name__.rpartition(".")[2])

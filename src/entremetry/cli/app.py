@@ -71,9 +71,14 @@ app.command()(publish)
 
 @app.command(name="import")
 def import_(
-    source: Annotated[Path, typer.Argument(help="A text file of pasted formula lines.")],
-    name: Annotated[str, typer.Option(help="Name of the dessert.")],
-    pieces: Annotated[int, typer.Option(help="How many pieces.", metavar="N")],
+    source: Annotated[
+        str,
+        typer.Argument(help="A file of pasted lines and steps, or a saved page; '-' reads it in."),
+    ],
+    name: Annotated[
+        str | None, typer.Option(help="Name of the dessert; a saved page has one.")
+    ] = None,
+    pieces: Annotated[int | None, typer.Option(help="How many pieces.", metavar="N")] = None,
     mould: MouldId = None,
     holds: Annotated[
         str | None,
@@ -92,11 +97,11 @@ def import_(
     ] = None,
     json: Json = False,
 ) -> None:
-    """Draft a dessert document from pasted lines; what is unclear is asked, never guessed."""
+    """Draft a dessert document from pasted lines or a saved page; the unclear is asked."""
     from entremetry.cli.import_view import as_json, questions_text
-    from entremetry.usecases.drafting import draft_file
+    from entremetry.usecases.drafting import draft_source
 
-    drafted = draft_file(
+    drafted = draft_source(
         source,
         name=name,
         pieces=pieces,
@@ -107,6 +112,8 @@ def import_(
         answers=dict(_required_pair(text) for text in answer or ()),
     )
     typer.echo(as_json(drafted) if json else drafted.document, nl=json)
+    for remark in drafted.remarks:
+        typer.echo(remark, err=True)
     if not drafted.complete:
         typer.echo(questions_text(drafted), err=True)
 

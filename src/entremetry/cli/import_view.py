@@ -9,11 +9,12 @@ from entremetry.dessert.draft import Draft
 
 
 def as_json(draft: Draft) -> str:
-    """One JSON object with the document and the questions still open."""
+    """One JSON object with the document, remarks and the questions still open."""
     return json.dumps(
         {
             "complete": draft.complete,
             "document": draft.document,
+            "remarks": list(draft.remarks),
             "questions": [
                 {
                     "key": question.key,

@@ -7,16 +7,17 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from entremetry.dessert.draft_line import drafted_line, identifier
+from entremetry.dessert.draft_method import Line
 from entremetry.dessert.draft_placement import Placing, choice_question
-from entremetry.dessert.draft_question import Answers, Question
-from entremetry.dessert.pasted_components import PastedComponent, pasted_components
+from entremetry.dessert.draft_question import Answers, Question, shortened
+from entremetry.dessert.draft_sentences import Sentences
+from entremetry.dessert.draft_whole import Whole
+from entremetry.dessert.pasted_components import PastedComponent, pasted_text
 from entremetry.dessert.pasted_line import PastedLine, pasted_line
 from entremetry.documents import written
 from entremetry.errors import DocumentError, Fault, QuantityError
 from entremetry.larder.larder import Larder
 from entremetry.quantities import parse_density
-
-__all__ = ["Draft", "DraftRequest", "draft", "pasted_components"]
 
 KINDS = ("mousse", "insert", "base", "glaze", "soak", "crumble", "garnish")
 MEASURES = {
@@ -27,6 +28,7 @@ MEASURES = {
 }
 USUAL_MOUSSE = "0.60 g/ml"
 MOST_LINES = 60
+MOST_ASKED = 199
 MOST_COMPONENTS = 30
 
 
@@ -34,12 +36,13 @@ MOST_COMPONENTS = 30
 class DraftRequest:
     """What is known so far: the pasted text, the mould as a document writes it, the answers.
 
+    Without `pieces` the text may say how many; without `mould` it is asked.
     `upright` if the mould is filled the way it is served: a glass, a frame.
     """
 
     name: str
-    pieces: int
-    mould: str | Mapping[str, Any]
+    pieces: int | None
+    mould: str | Mapping[str, Any] | None
     text: str
     measures: str | None = None
     answers: Mapping[str, str] = field(default_factory=dict)
@@ -48,12 +51,16 @@ class DraftRequest:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Draft:
-    """The document as far as it goes, the questions still open, the answers nobody asked for."""
+    """The document as far as it goes, the questions still open, the answers nobody asked for.
+
+    `remarks` are what the text says of itself that does not add up.
+    """
 
     document: str
     questions: tuple[Question, ...]
     unasked: tuple[str, ...] = ()
     keys: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
 
     @property
     def complete(self) -> bool:
@@ -85,13 +92,26 @@ class _Drafting:
         self.moulds = moulds
         self.questions: list[Question] = []
         self.on_lines: set[str] = set()
+        self.lines: list[list[Line]] = []
         self.answers = Answers(request.answers)
         self.measures = request.measures or self._answered_measures()
 
     def run(self) -> Draft:
-        pasted = pasted_components(self.request.text, self.request.name)
+        text = pasted_text(self.request.text, self.request.name)
+        pasted = text.components
         _require_lines(pasted)
+        self.whole = Whole(
+            request_pieces=self.request.pieces,
+            facts=text.facts,
+            answers=self.answers,
+            ask=self._ask,
+            moulds=self.moulds,
+        )
         components, names = self._components(pasted)
+        told = Sentences(
+            steps=text.steps, lines=self.lines, names=names, answers=self.answers, ask=self._ask
+        )
+        notes = told.write(components)
         placing = Placing(names=names, answers=self.answers, moulds=self.moulds, ask=self._ask)
         for component in names:
             placing.place(component)
@@ -100,10 +120,11 @@ class _Drafting:
             formula[_unused(component, formula)] = {"component": component, "amount": mass}
         placement = placing.in_order(upright=self.request.upright)
         return Draft(
-            document=written(self._document(components, placement)),
+            document=written(self._document(components, placement, told.assembly, notes)),
             questions=tuple(self.questions),
             unasked=self.answers.unused,
             keys=tuple(question.key for question in self.questions),
+            remarks=self.whole.remarks(told.seconds),
         )
 
     def _components(
@@ -118,7 +139,11 @@ class _Drafting:
         return components, names
 
     def _document(
-        self, components: dict[str, Any], placement: list[dict[str, Any]]
+        self,
+        components: dict[str, Any],
+        placement: list[dict[str, Any]],
+        assembly: list[dict[str, Any]],
+        notes: list[str],
     ) -> dict[str, Any]:
         document: dict[str, Any] = {
             "entremetry": 1,
@@ -127,14 +152,19 @@ class _Drafting:
         }
         if self.measures:
             document["measures"] = self.measures
-        document |= {"pieces": self.request.pieces, "mould": self._mould()}
+        document |= self.whole.count() | {"mould": self._mould()}
         document |= {"components": components, "placement": placement}
-        open_questions = [q.text for q in self.questions if q.key not in self.on_lines]
+        document |= {"assembly": assembly} if assembly else {}
+        document |= {"note": " ".join(notes)} if notes else {}
+        texts = [q.text for q in self.questions if q.key not in self.on_lines]
+        open_questions = [shortened(text) for text in texts[:MOST_ASKED]]
+        if len(texts) > MOST_ASKED:
+            open_questions.append(f"{len(texts) - MOST_ASKED} more questions are open.")
         return document | ({"ask": open_questions} if open_questions else {})
 
     def _mould(self) -> str | dict[str, Any]:
         """The mould; of one weighed with water it is asked how many cavities there are."""
-        mould = self.request.mould
+        mould = self.request.mould or self.whole.mould()
         if isinstance(mould, str):
             return mould
         if "cavities" in mould:
@@ -173,6 +203,7 @@ class _Drafting:
 
     def _formula(self, component: str, lines: tuple[str, ...]) -> dict[str, Any]:
         formula: dict[str, Any] = {}
+        kept: list[Line] = []
         for position, text in enumerate(lines, start=1):
             pasted = pasted_line(text)
             self._ask_whose_spoons(pasted)
@@ -183,7 +214,10 @@ class _Drafting:
                 self._ask(question)
                 self.on_lines.add(question.key)
             if line is not None:
-                formula[_unused(line.key, formula)] = line.written(again=line.key in formula)
+                key = _unused(line.key, formula)
+                formula[key] = line.written(again=line.key in formula)
+                kept.append(Line(key=key, name=pasted.name or text.strip(), number=position))
+        self.lines.append(kept)
         return formula
 
     def _kind(self, component: str, name: str) -> str | None:

@@ -10,7 +10,7 @@ from entremetry.dessert.weighing import mass_of_amount
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.larder.generic import generic_for
 from entremetry.larder.ingredient import Ingredient
-from entremetry.quantities import Kind, format_mass
+from entremetry.quantities import Kind, find_slips, format_mass, parse_volume
 from entremetry.quantities.amount import singular
 from entremetry.quantities.number import number
 
@@ -51,7 +51,33 @@ def amount_of(wanted: Wanted, answer: str | None) -> str | Question:
     if not pasted.number or _comes_in_sizes(wanted):
         return _ask(wanted)
     amount = _counted(wanted) or pasted.amount
-    return amount if _weighs(wanted, amount) else _ask(wanted)
+    if not _weighs(wanted, amount):
+        return _ask(wanted)
+    return _ask_of_pair(wanted) or amount
+
+
+def _ask_of_pair(wanted: Wanted) -> Question | None:
+    """What to ask where a line states its amount twice, and the two do not agree."""
+    slips = find_slips(
+        wanted.pasted.written,
+        mass_per_volume=lambda _: _mass_per_volume(wanted),
+        measures=wanted.measures,
+    )
+    if not slips:
+        return None
+    either = (wanted.pasted.amount, slips[0].found)
+    text = f"The two amounts do not agree: {slips[0].because}. Which is right?"
+    return wanted.ask(text, tuple((amount, amount) for amount in either))
+
+
+def _mass_per_volume(wanted: Wanted) -> float | None:
+    """Mass of a cup of it over the volume of the cup, as the household weighs it. [kg/m³]"""
+    try:
+        return mass_of_amount("1 us cup", wanted.ingredient, measures=None) / parse_volume(
+            "1 us cup"
+        )
+    except (QuantityError, UnknownName):
+        return None
 
 
 def _weighs(wanted: Wanted, amount: str) -> bool:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from entremetry.dessert.draft_amount import Wanted, amount_of
 from entremetry.dessert.draft_ingredient import LEAVE_OUT, ingredient_of
-from entremetry.dessert.draft_question import Answers, Question
+from entremetry.dessert.draft_question import Answers, Question, shortened
 from entremetry.dessert.pasted_line import PastedLine
 from entremetry.larder.larder import Larder
 
@@ -26,7 +26,7 @@ class DraftedLine:
 
     def written(self, *, again: bool) -> str | dict[str, str]:
         """The line as a document writes it; `again` if the formula has the ingredient already."""
-        words = {"note": self.note, "ask": self.ask}
+        words = {"note": self.note, "ask": shortened(self.ask)}
         more = {word: text for word, text in words.items() if text}
         named = {"ingredient": self.key} if again else {}
         return {**named, "amount": self.amount, **more} if named or more else self.amount

@@ -5,6 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+LONGEST_TEXT = 400  # of a question that a document keeps
+
+
+def shortened(text: str) -> str:
+    """A question as a document can keep it."""
+    return text if len(text) <= LONGEST_TEXT else f"{text[: LONGEST_TEXT - 2]} …"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Question:

@@ -17,7 +17,12 @@ _RANGE = re.compile(rf"({NUMBER_PATTERN})\s*(?:-|–|—|to|or|à|ou)\s*({NUMBER
 _JOINT = re.compile(r"^(?:\+|and|plus|et)?\s*(?=[\d¼½¾⅓⅔⅛⅜⅝⅞])")
 _OF = re.compile(r"^(?:of\s+|de\s+la\s+|de\s+|du\s+|des\s+|d['’]\s*|x\s+)", re.IGNORECASE)
 _FIRST_NOTE = re.compile(r"^\(([^)]*)\)\s*")
-_LAST_NOTE = re.compile(r"\s*\(([^)]*)\)\s*$|\s*[,;]\s*([^,;()]*)$")
+_LAST_NOTE = re.compile(
+    r"\s*\(([^)]*)\)\s*$|\s*[,;]\s*([^,;()]*)$"
+    r"|\s+((?:to taste|as needed|for dusting|plus (?:extra|more)|à volonté|pour le moule)\b"
+    r"[^,;()]*)$",
+    re.IGNORECASE,
+)
 _BEFORE_AMOUNT = " \t:=–—-"
 MOST_UNIT_WORDS = 3
 
@@ -79,7 +84,10 @@ def _amount_first(bare: str) -> PastedLine | None:
     found = _NUMBER.match(bare)
     if found is None:
         return None
-    number, (unit, kind, rest) = found.group().strip(), _unit(bare[found.end() :].strip())
+    number, after = found.group().strip(), bare[found.end() :].strip()
+    pack = _FIRST_NOTE.match(after)  # 1 (400 ml) can
+    unit, kind, rest = _unit(after[pack.end() :] if pack else after)
+    rest = f"{pack.group()} {rest}" if pack else rest
     written = [unit]
     while kind in (Kind.MASS, Kind.VOLUME) and (more := _one_more(rest, kind)):
         another, rest = more
@@ -129,10 +137,10 @@ def _named(line: PastedLine, rest: str) -> PastedLine:
 def _unit(words: str) -> tuple[str, Kind | None, str]:
     """Longest unit at the start, its kind, and what follows it."""
     parts = words.split()
-    for count in range(min(MOST_UNIT_WORDS, len(parts) - 1), 0, -1):
+    for count in range(min(MOST_UNIT_WORDS, len(parts)), 0, -1):
         spelled = " ".join(parts[:count])
         kind = _kind_of(spelled)
-        if kind is not None:
+        if kind is not None and (count < len(parts) or kind is not Kind.COUNT):
             return spelled, kind, " ".join(parts[count:])
     return "", None, words
 
@@ -159,6 +167,6 @@ def _without_notes(name: str) -> tuple[str, str]:
     """The name, and what stands behind commas and in brackets at its end."""
     notes: list[str] = []
     while found := _LAST_NOTE.search(name):
-        notes.insert(0, (found.group(1) or found.group(2) or "").strip())
+        notes.insert(0, next(filter(None, found.groups()), "").strip())
         name = name[: found.start()]
     return name.strip(), ", ".join(note for note in notes if note)

@@ -40,7 +40,7 @@ _FRENCH: tuple[tuple[re.Pattern[str], str], ...] = tuple(
 
 def bare_line(text: str) -> tuple[str, str]:
     """The line without its bullet and with plain words, and what has been set aside as a note."""
-    bare = " ".join(_BULLET.sub("", text).split())
+    bare = " ".join(unbulleted(text).split())
     note = ""
     if about := _ABOUT.match(bare):
         bare, note = bare[about.end() :], "about"
@@ -48,6 +48,11 @@ def bare_line(text: str) -> tuple[str, str]:
     for pattern, instead in _FRENCH:
         bare = pattern.sub(instead, bare)
     return bare, note
+
+
+def unbulleted(text: str) -> str:
+    """A line without its bullet or its number."""
+    return _BULLET.sub("", text)
 
 
 def is_blank(text: str) -> bool:

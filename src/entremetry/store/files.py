@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import sys
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -11,9 +12,26 @@ from pathlib import Path
 from entremetry.errors import StoreError
 
 LARGEST = 1_000_000
+STANDARD_INPUT = "-"
 
 
-def read_text(path: Path | str, *, what: str) -> str:
+def read_input(source: str, *, what: str, largest: int = LARGEST) -> str:
+    """Read a text file, or standard input where `source` is '-'.
+
+    Raises
+    ------
+    StoreError
+        As `read_text` does.
+    """
+    if source != STANDARD_INPUT:
+        return read_text(source, what=what, largest=largest)
+    place = Path("standard input")
+    with _told(f"the {what} in {place} cannot be read"):
+        content = sys.stdin.buffer.read(largest + 1)
+    return text_of(content, "standard input", what=what, largest=largest)
+
+
+def read_text(path: Path | str, *, what: str, largest: int = LARGEST) -> str:
     """Read a whole UTF-8 text file; `what` names in the message what was wanted.
 
     Raises
@@ -22,10 +40,22 @@ def read_text(path: Path | str, *, what: str) -> str:
         If there is no such file, or it is a folder, too large, unreadable, or no text.
     """
     place = Path(path)
-    _refuse_what_is_no_file(place, what)
+    _refuse_what_is_no_file(place, what, largest)
     with _told(f"the {what} {place} cannot be read"), place.open("rb") as stream:
-        content = stream.read(LARGEST + 1)
-    _refuse_large(len(content), place, what)
+        content = stream.read(largest + 1)
+    return text_of(content, str(place), what=what, largest=largest)
+
+
+def text_of(content: bytes, name: str, *, what: str, largest: int = LARGEST) -> str:
+    """Text of bytes that came under a name.
+
+    Raises
+    ------
+    StoreError
+        If they are more than `largest`, or no UTF-8 text.
+    """
+    place = Path(name)
+    _refuse_large(len(content), place, what, largest)
     return _decoded(content, place, what)
 
 
@@ -45,7 +75,7 @@ def write_atomically(path: Path | str, content: bytes) -> None:
         scratch.replace(place)
 
 
-def _refuse_what_is_no_file(place: Path, what: str) -> None:
+def _refuse_what_is_no_file(place: Path, what: str, largest: int) -> None:
     with _told(f"the {what} {place} cannot be read"):
         if place.is_dir():
             raise StoreError(f"{place} is a folder; a {what} is one text file")
@@ -53,13 +83,13 @@ def _refuse_what_is_no_file(place: Path, what: str) -> None:
             raise StoreError(f"there is no file {place}; a {what} was to be read from it")
         if not place.is_file():
             raise StoreError(f"{place} is not a regular file; a {what} is one text file")
-        _refuse_large(place.stat().st_size, place, what)
+        _refuse_large(place.stat().st_size, place, what, largest)
 
 
-def _refuse_large(size: int, place: Path, what: str) -> None:
-    if size > LARGEST:
+def _refuse_large(size: int, place: Path, what: str, largest: int) -> None:
+    if size > largest:
         raise StoreError(
-            f"{place} holds more than {LARGEST / 1e6:g} MB; a {what} is a text of a few kilobytes"
+            f"{place} holds more than {largest / 1e6:g} MB, the most a {what} may have"
         )
 
 

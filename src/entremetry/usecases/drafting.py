@@ -1,19 +1,20 @@
-"""Draft a dessert document from pasted lines."""
+"""Draft a dessert document from pasted lines and steps, or from a saved page."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from pathlib import Path
 from typing import Any
 
 from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.draft import MEASURES, Draft, DraftRequest, draft
 from entremetry.dessert.draft_line import identifier
 from entremetry.dessert.draft_question import Question
+from entremetry.dessert.page_recipe import PageRecipe, page_recipe
+from entremetry.documents.saved_page import LARGEST_PAGE, is_page
 from entremetry.errors import DocumentError, Fault, QuantityError, UnknownName, nearest_names
 from entremetry.kitchen.water_weighing import water_volume
-from entremetry.store.files import read_text
+from entremetry.store.files import read_input, text_of
 from entremetry.store.larder_file import open_larder
 from entremetry.store.shelf import built_in_moulds, built_in_shapes
 
@@ -29,43 +30,80 @@ def draft_text(request: DraftRequest) -> Draft:
         If the number of pieces or the name is none.
     """
     _require(request)
-    mould = built_in_moulds().get(request.mould) if isinstance(request.mould, str) else None
+    chosen = request.mould or request.answers.get("mould", "").strip()
+    mould = built_in_moulds().get(chosen) if isinstance(chosen, str) else None
     upright = mould is not None and not mould.fills_upside_down
     request = replace(request, upright=request.upright or upright)
     return draft(request, open_larder(), built_in_shapes())
 
 
-def draft_file(
-    source: Path,
+def decoded(content: bytes, *, file: str) -> str:
+    """Text of a file that was sent.
+
+    Raises
+    ------
+    StoreError
+        If it is too large or no UTF-8 text.
+    """
+    return text_of(content, file, what="saved page", largest=LARGEST_PAGE)
+
+
+def page_text(content: str, *, file: str) -> PageRecipe:
+    """A recipe of a saved page as the lines that pasting takes; see `page_recipe`."""
+    return page_recipe(content, file=file)
+
+
+def draft_source(
+    source: str,
     *,
-    name: str,
-    pieces: int,
+    name: str | None,
+    pieces: int | None,
     mould: str | None,
     holds: str | None,
     like: str | None,
     measures: str | None,
     answers: Mapping[str, str],
 ) -> Draft:
-    """Draft a document from a text file of pasted lines.
+    """Draft a document from a file of pasted lines or a saved page; '-' is standard input.
 
     Raises
     ------
     EntremetryError
-        If the file cannot be read, no mould is said or it is unknown, or an answer is none of
-        the choices or answers nothing that is asked.
+        If the file cannot be read, it has no recipe and no lines, its name is not said, the
+        mould is unknown, or an answer is none of the choices or answers nothing that is asked.
     """
-    drafted = draft_text(
-        DraftRequest(
-            name=name,
-            pieces=pieces,
-            mould=chosen_mould(mould, holds, like),
-            text=read_text(source, what="text of pasted lines"),
-            measures=measures,
-            answers=answers,
-        )
+    text, page_name, others = _read(source)
+    request = DraftRequest(
+        name=name or page_name or _unnamed(),
+        pieces=pieces,
+        mould=chosen_mould(mould, holds, like) if mould or holds is not None else None,
+        text=text,
+        measures=measures,
+        answers=answers,
     )
-    _refuse_wrong_answers(drafted, str(source))
-    return drafted
+    drafted = draft_text(request)
+    _refuse_wrong_answers(drafted, source)
+    return replace(drafted, remarks=(*_told_of(others), *drafted.remarks))
+
+
+def _read(source: str) -> tuple[str, str, tuple[str, ...]]:
+    """Lines of a source, the name a page gives, and what other recipes the page has."""
+    what = "text of pasted lines or saved page"
+    content = read_input(source, what=what, largest=LARGEST_PAGE)
+    if not is_page(content):
+        return content, "", ()
+    page = page_text(content, file=source)
+    return page.text, page.name, page.others
+
+
+def _unnamed() -> str:
+    raise QuantityError("no name for the dessert", "--name with a name on one line")
+
+
+def _told_of(others: tuple[str, ...]) -> tuple[str, ...]:
+    if not others:
+        return ()
+    return (f"The page has other recipes too, which are not read: {', '.join(others)[:200]}.",)
 
 
 def chosen_mould(mould: str | None, holds: str | None, like: str | None) -> str | dict[str, Any]:
@@ -105,7 +143,7 @@ def _measured(holds: str, like: str | None) -> dict[str, Any]:
 
 
 def _require(request: DraftRequest) -> None:
-    if not 1 <= request.pieces <= MAX_PIECES:
+    if request.pieces is not None and not 1 <= request.pieces <= MAX_PIECES:
         raise QuantityError(f"{request.pieces} pieces", f"1 to {MAX_PIECES} pieces")
     if not 0 < len(request.name.strip()) <= LONGEST_NAME or not request.name.isprintable():
         raise QuantityError(

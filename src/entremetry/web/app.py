@@ -35,11 +35,12 @@ from entremetry.web import (
 from entremetry.web.assets import Static
 from entremetry.web.forms import posted
 from entremetry.web.plan_work import PlanWork
-from entremetry.web.protection import Protection
+from entremetry.web.protection import UPLOAD, Protection
 from entremetry.web.refusals import HANDLERS
 from entremetry.web.secret import token
 from entremetry.web.temperature_warming import begin_warming
 from entremetry.web.temperature_work import TemperatureWork
+from entremetry.web.upload import uploading
 from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
@@ -97,6 +98,7 @@ def routes() -> list[BaseRoute]:
         Route(f"{EDIT}/drop-draft", posted(edit_page.throw_draft_away), methods=["POST"]),
         Route("/new", new_page.show_new, methods=["GET"]),
         Route("/new", posted(new_page.write_new), methods=["POST"]),
+        Route(UPLOAD, uploading(new_page.read_page), methods=["POST"]),
         Route("/larder", larder_page.show_larder),
         Route("/larder/found", larder_page.show_found),
         Route("/larder/{id}", larder_page.show_ingredient),

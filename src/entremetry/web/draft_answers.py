@@ -6,14 +6,14 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from entremetry.dessert.draft import pasted_components
 from entremetry.dessert.draft_line import identifier
+from entremetry.dessert.pasted_components import pasted_text
 from entremetry.web.forms import Form
 
 CHOSEN = "answer:"
 TYPED = "typed:"
 ASKED = "asked:"
-OF_A_LINE = re.compile(r"(.+-\d+)-(?:ingredient|amount)")
+OF_A_LINE = re.compile(r"(.+-\d+)-(?:ingredient|amount)|(step\.\d+)\..+")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,12 +38,15 @@ def given_answers(form: Form, *, text: str, name: str) -> tuple[GivenAnswer, ...
 
 
 def lines_by_key(text: str, name: str) -> Mapping[str, str]:
-    """Lines of a pasted text by the key under which the draft asks about them."""
-    return {
+    """Lines and sentences of a pasted text by the key under which the draft asks about them."""
+    pasted = pasted_text(text, name)
+    lines = {
         f"{identifier(component.name)}-{number}": line.strip()
-        for component in pasted_components(text, name)
+        for component in pasted.components
         for number, line in enumerate(component.lines, start=1)
     }
+    steps = {f"step.{number}": step.text for number, step in enumerate(pasted.steps, start=1)}
+    return lines | steps
 
 
 def _all_given(form: Form) -> tuple[GivenAnswer, ...]:
@@ -63,4 +66,7 @@ def _all_given(form: Form) -> tuple[GivenAnswer, ...]:
 
 def _holds(key: str, then: Mapping[str, str], now: Mapping[str, str]) -> bool:
     about = OF_A_LINE.fullmatch(key)
-    return about is None or then.get(about[1]) == now.get(about[1])
+    if about is None:
+        return True
+    line = about[1] or about[2]
+    return then.get(line) == now.get(line)

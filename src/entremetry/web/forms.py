@@ -12,7 +12,7 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 
-from entremetry.web.protection import TooLarge
+from entremetry.web.protection import TooLarge, too_large
 
 FORM_TYPE = "application/x-www-form-urlencoded"
 TOKEN_FIELD = "token"
@@ -52,15 +52,20 @@ def posted(handler: Handler) -> Callable[[Request], Awaitable[Response]]:
 
     async def endpoint(request: Request) -> Response:
         form = await read_form(request)
-        if not same(form.text(TOKEN_FIELD), request.app.state.workbench.token):
-            raise HTTPException(
-                403,
-                "This form is not from this workbench, or it is from an older run of it. "
-                "Go back, reload the page, and send it again; what you typed is still there.",
-            )
+        require_token(request, form)
         return await run_in_threadpool(handler, request, form)
 
     return endpoint
+
+
+def require_token(request: Request, form: Form) -> None:
+    """Refuse a form that this workbench did not make; HTTPException."""
+    if not same(form.text(TOKEN_FIELD), request.app.state.workbench.token):
+        raise HTTPException(
+            403,
+            "This form is not from this workbench, or it is from an older run of it. "
+            "Go back, reload the page, and send it again; what you typed is still there.",
+        )
 
 
 async def read_form(request: Request) -> Form:
@@ -72,4 +77,4 @@ async def read_form(request: Request) -> Form:
         async with request.form(max_fields=MOST_FIELDS) as sent:
             return Form({name: value for name, value in sent.items() if isinstance(value, str)})
     except TooLarge:
-        raise HTTPException(413, "At most 1 MB can be sent at once.") from None
+        raise HTTPException(413, too_large(request.scope)) from None

@@ -1,4 +1,4 @@
-"""Write a new dessert: a mould, pasted lines, and questions about what is unclear."""
+"""Write a new dessert: a mould, pasted lines or a page, and questions about what is unclear."""
 
 from __future__ import annotations
 
@@ -12,12 +12,13 @@ from entremetry.dessert.draft import Draft, DraftRequest
 from entremetry.dessert.draft_question import Question
 from entremetry.errors import DocumentError, EntremetryError, QuantityError
 from entremetry.usecases.batch import moulds
-from entremetry.usecases.drafting import chosen_mould, draft_text
+from entremetry.usecases.drafting import chosen_mould, decoded, draft_text, page_text
 from entremetry.usecases.library import add_dessert, kitchen_text
 from entremetry.web.draft_answers import GivenAnswer, given_answers
 from entremetry.web.forms import Form
 from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.rendering import rendered
+from entremetry.web.upload import Upload
 from entremetry.web.workbench import workbench_of
 
 WEIGHED = "weighed"
@@ -36,6 +37,7 @@ class NewPage:
     like: str = USUAL_LIKE
     text: str = ""
     troubles: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
     questions: tuple[Question, ...] = ()
     given: tuple[GivenAnswer, ...] = ()
     groups: tuple[MouldGroup, ...] = ()
@@ -60,6 +62,26 @@ def write_new(request: Request, form: Form) -> Response:
     except EntremetryError as error:
         return rendered(request, _page(form, given, kitchen, troubles=told(error)), status=422)
     return rendered(request, _page(form, given, kitchen, draft=drafted))
+
+
+def read_page(request: Request, upload: Upload) -> Response:
+    """POST /new/page: the lines of a saved page in the form, to be read and mended first."""
+    kitchen = kitchen_text(workbench_of(request).library)
+    try:
+        content = decoded(upload.content, file=upload.name)
+        page = page_text(content, file=upload.name)
+    except EntremetryError as error:
+        page_with_trouble = NewPage(groups=mould_groups(kitchen), troubles=told(error))
+        return rendered(request, page_with_trouble, status=422)
+    others = (f"The page has other recipes: {', '.join(page.others)}.",) if page.others else ()
+    found = NewPage(
+        name=page.name,
+        pieces=str(page.pieces or ""),
+        text=page.text,
+        remarks=others,
+        groups=mould_groups(kitchen),
+    )
+    return rendered(request, found)
 
 
 def told(error: EntremetryError) -> tuple[str, ...]:
@@ -112,6 +134,7 @@ def _page(
         text=form.text("text"),
         troubles=troubles,
         questions=draft.questions if draft else (),
+        remarks=draft.remarks if draft else (),
         given=given,
         groups=mould_groups(kitchen),
     )

@@ -8,9 +8,12 @@ from starlette.datastructures import Headers, MutableHeaders
 from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
+from entremetry.documents.saved_page import LARGEST_PAGE
 from entremetry.web.page_policy import PAGE_POLICY
 
 LARGEST_BODY = 1_000_000
+LARGEST_UPLOAD = LARGEST_PAGE + 10_000  # a saved page and the form around it
+UPLOAD = "/new/page"
 NAMES = ("localhost", "127.0.0.1", "[::1]")
 CHANGING = frozenset({"POST"})
 ASKING = frozenset({"GET", "HEAD"})
@@ -38,7 +41,7 @@ class Protection:
             return
         refused = refusal(scope)
         answer: ASGIApp = refused or self.app
-        await answer(scope, _counted(receive), _with_headers(send))
+        await answer(scope, _counted(receive, largest_body(scope)), _with_headers(send))
 
     async def _lifespan(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] == "lifespan":
@@ -59,8 +62,8 @@ def refusal(scope: Scope) -> Response | None:
         return _plain("Only GET, HEAD and POST are understood.", 405)
     if _is_foreign(headers, places, changing=scope["method"] in CHANGING):
         return _plain("Only the workbench's own pages may ask this.", 403)
-    if _length(headers) > LARGEST_BODY:
-        return _plain(f"At most {LARGEST_BODY / 1e6:g} MB can be sent at once.", 413)
+    if _length(headers) > largest_body(scope):
+        return _plain(too_large(scope), 413)
     return None
 
 
@@ -82,21 +85,31 @@ def _is_foreign(headers: Headers, places: Iterable[str], *, changing: bool) -> b
 
 def _length(headers: Headers) -> int:
     text = headers.get("content-length", "0")
-    return int(text) if text.isascii() and text.isdigit() else LARGEST_BODY + 1
+    return int(text) if text.isascii() and text.isdigit() else LARGEST_UPLOAD + 1
 
 
 def _plain(words: str, status: int) -> Response:
     return PlainTextResponse(words + "\n", status_code=status)
 
 
-def _counted(receive: Receive) -> Receive:
+def largest_body(scope: Scope) -> int:
+    """How many bytes an address takes: a saved page is larger than a form."""
+    return LARGEST_UPLOAD if scope["path"] == UPLOAD else LARGEST_BODY
+
+
+def too_large(scope: Scope) -> str:
+    """What a person reads whose request is larger than that."""
+    return f"At most {largest_body(scope) // 10_000 / 100:g} MB can be sent at once."
+
+
+def _counted(receive: Receive, largest: int) -> Receive:
     taken = 0
 
     async def counting() -> Message:
         nonlocal taken
         message = await receive()
         taken += len(message.get("body", b""))
-        if taken > LARGEST_BODY:
+        if taken > largest:
             raise TooLarge
         return message
 

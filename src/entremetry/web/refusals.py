@@ -10,7 +10,7 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, Response
 
 from entremetry.errors import Conflict, EntremetryError, UnknownName
-from entremetry.web.protection import TooLarge
+from entremetry.web.protection import TooLarge, too_large
 from entremetry.web.rendering import rendered
 
 HEADINGS = {
@@ -59,7 +59,7 @@ def on_refusal(request: Request, error: Exception) -> Response:
 
 def on_too_large(request: Request, error: Exception) -> Response:
     """Answer to a body that goes on beyond the limit."""
-    return _refused(request, 413, "At most 1 MB can be sent at once.")
+    return _refused(request, 413, too_large(request.scope))
 
 
 def on_fault(request: Request, error: Exception) -> Response:

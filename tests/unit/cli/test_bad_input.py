@@ -205,7 +205,7 @@ def test_what_is_no_file_is_refused(tmp_path: Path, command: str) -> None:
     assert [a.status for a in (missing, folder, large)] == [2, 2, 2]
     assert "there is no file" in missing.err
     assert "is a folder" in folder.err
-    assert "more than 1 MB" in large.err
+    assert f"more than {5 if command == 'import' else 1} MB" in large.err
     assert "".join(a.out for a in (missing, folder, large)) == ""
     assert not (tmp_path / "page").exists()
 

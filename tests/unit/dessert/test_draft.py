@@ -113,7 +113,7 @@ def test_the_same_ingredient_twice_keeps_its_name() -> None:
 
 
 def test_a_line_that_is_no_ingredient_can_be_left_out() -> None:
-    text = "100 g caster sugar\nStir until smooth."
+    text = "100 g caster sugar\nBest on the day."
     found = drafted(text, SURE | {"dome-2-ingredient": "leave-out"})
     assert found.complete and list(formula(found)) == ["caster-sugar"]
 
