@@ -6,12 +6,15 @@ from datetime import date, timedelta
 from typing import Any
 
 import extruct
+import html5lib
 import isodate
 import pytest
 from pyld import jsonld
 
 from entremetry.publish import recipe_page
-from unit.publish.sheets import SHEET, hostile
+from entremetry.store.demo import demo_texts
+from entremetry.usecases.publishing import page_of_text
+from unit.publish.sheets import HOSTILE, SHEET, hostile
 
 # schema.org release 30.0: properties of each type used here and what each may hold.
 TYPES: dict[str, dict[str, type | tuple[type, ...]]] = {
@@ -106,3 +109,18 @@ def test_hostile_text_comes_back_as_it_was_written() -> None:
     sheet = hostile()
     (recipe,) = recipes(recipe_page(sheet))
     assert recipe["name"] == sheet.name.replace("\x07", "")
+
+
+def test_a_page_with_its_reader_is_valid_html_and_holds_one_recipe() -> None:
+    text = demo_texts()["mango-coconut-lime-glass"]
+    name = HOSTILE.replace("\x07", "").replace("\\", "").replace('"', "'").replace("'", "''")
+    page = page_of_text(text.replace("name: Mango, coconut and lime in a glass", f"name: '{name}'"))
+    tree = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False).parse(page)
+    assert [s.get("type") for s in tree.iter("script")] == [
+        "application/ld+json",
+        "application/json",
+        None,
+    ]
+    assert not list(tree.iter("img"))
+    (recipe,) = recipes(page)
+    assert recipe["name"].startswith("</script><script>alert(1)")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from entremetry.agenda.component_flow import finished, link_after, not_warm_for_long
 from entremetry.agenda.course import Course
@@ -11,6 +11,8 @@ from entremetry.agenda.equipment import Equipment
 from entremetry.agenda.hands_on import hands_on
 from entremetry.agenda.keeping import rests_cold
 from entremetry.agenda.waits import Answers, wait
+from entremetry.dessert.document import DessertDocument
+from entremetry.method.step import AnyStep
 from entremetry.method.waiting import Until
 
 GLAZED, FILLED, PUT = "glaze-at", "fill", "place"
@@ -76,23 +78,26 @@ def _entering(course: Course) -> dict[int, list[Link]]:
 
 
 def enters_at(course: Course, component: str) -> int:
-    """Number of the assembly step at which a component comes in.
+    """Number of the assembly step at which a component of a course comes in."""
+    return entering_step(course.dessert.document, course.assembly, component)
+
+
+def entering_step(document: DessertDocument, assembly: Sequence[AnyStep], component: str) -> int:
+    """Number of the step of an assembly at which a component comes in.
 
     The step that names it; else the glazing for a coating, the last placing for a garnish, the
     placing for a base that lies under the piece, the filling for all others, each time one that
     names nothing else if there is one; else the first step.
     """
-    for number, step in enumerate(course.assembly):
+    for number, step in enumerate(assembly):
         if component in step.what:
             return number
-    placement = next(
-        (p for p in course.dessert.document.placement if p.component == component), None
-    )
+    placement = next((p for p in document.placement if p.component == component), None)
     role = "" if placement is None else placement.role
     wanted = ROLE_ENTERS.get(role, FILLED)
     if getattr(placement, "sits", "") == "under":
         wanted = PUT
-    fitting = [number for number, step in enumerate(course.assembly) if step.step == wanted]
-    unnamed = [number for number in fitting if not course.assembly[number].what]
+    fitting = [number for number, step in enumerate(assembly) if step.step == wanted]
+    unnamed = [number for number in fitting if not assembly[number].what]
     found = unnamed or fitting or [0]
     return found[-1] if role == "garnish" else found[0]

@@ -120,9 +120,10 @@ def section(name: str, steps: Iterable[str], position: int) -> dict[str, Any]:
     }
 
 
-def script_text(document: dict[str, Any]) -> str:
+def script_text(document: dict[str, Any], *, indent: int | None = 1) -> str:
     """JSON that may stand inside a script element, whatever its texts hold."""
-    text = json.dumps(document, ensure_ascii=False, indent=1)
+    separators = (",", ":") if indent is None else None
+    text = json.dumps(document, ensure_ascii=False, indent=indent, separators=separators)
     for letter, escape in DANGEROUS.items():
         text = text.replace(letter, escape)
     return text

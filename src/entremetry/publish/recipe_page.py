@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+from base64 import b64encode
 from collections.abc import Sequence
 from datetime import date
 from functools import cache
+from hashlib import sha256
 from importlib.resources import files
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish import typography
 from entremetry.publish.colour import Colour, hex_colour, legible
+from entremetry.publish.days_ahead import bar_svg, scale_svg
 from entremetry.publish.drawing import section_svg
 from entremetry.publish.json_ld import fill_heading, recipe_json_ld, script_text, stretches
+from entremetry.publish.marked import marked_fill, marked_method
 from entremetry.publish.markup import plain
 from entremetry.publish.palette import KIND_COLOURS, flavour
+from entremetry.publish.reader_model import MASS_ERROR, SYSTEMS, TIME_ERROR
+from entremetry.publish.reader_page import Reader
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -22,6 +28,21 @@ if TYPE_CHECKING:
 LIGHT_GROUND: Colour = (251, 246, 236)
 DARK_GROUND: Colour = (28, 22, 20)
 LARGEST = 500_000  # bytes; a page weighs far less
+SHAPES = {
+    "hemisphere": "Half-sphere",
+    "cylinder": "Ring or cylinder",
+    "cone": "Cone or cup",
+    "box": "Box, loaf or frame",
+    "log": "Half-round log",
+    "glass": "Straight glass",
+}
+SIZES = (
+    ("diameter", "Across the rim, in mm", 70),
+    ("base", "Across the closed end, in mm", 50),
+    ("length", "Long, in mm", 250),
+    ("width", "Wide, in mm", 80),
+    ("height", "High, in mm", 45),
+)
 
 
 def recipe_page(
@@ -32,12 +53,14 @@ def recipe_page(
     date_published: date | None = None,
     keywords: Sequence[str] = (),
     image: str = "section.svg",
+    reader: Reader | None = None,
 ) -> str:
     """Whole page as HTML: readable without scripts, printable, light and dark.
 
     The drawing stands in the page itself. Its structured data name `image`, the same drawing as
     a file beside the page: readers of structured data take an address, not a picture in text.
-    `allergens` are in words, in the order of the list they follow.
+    `allergens` are in words, in the order of the list they follow. With a `reader` the page also
+    tells how far ahead, what goes wrong and what is in it, and its script takes other moulds.
     """
     from markupsafe import Markup
 
@@ -58,7 +81,45 @@ def recipe_page(
         stretches=stretches(sheet)[len([c for c in sheet.components if c.method]) :],
         fill_heading=fill_heading(sheet),
         named_by_size=any(letter.isdigit() for letter in sheet.mould.name),
+        reader=reader,
+        **(form_context(sheet, reader) if reader else {}),
     )
+
+
+def form_context(sheet: BatchSheet, reader: Reader) -> dict[str, Any]:
+    """What the reader's controls and the script start from."""
+    from markupsafe import Markup
+
+    script = stylesheet("reader.js")
+    systems = [(key, SYSTEMS[key]) for key in reader.model["measures"]]
+    return {
+        "script": Markup(script),
+        "script_digest": digest(script),
+        "reader_data": Markup(script_text(dict(reader.model), indent=None)),
+        "reader_shapes": shapes(reader),
+        "reader_sizes": SIZES,
+        "reader_systems": systems,
+        "reader_measures": reader.measures,
+        "mass_error": MASS_ERROR,
+        "time_error": TIME_ERROR,
+        "ahead_scale": Markup(scale_svg()),
+    }
+
+
+def shapes(reader: Reader) -> list[tuple[str, str]]:
+    """Shapes that can be chosen: only frames where portions are cut, only vessels for a vessel."""
+    if reader.model["portion"]:
+        kinds = ["box"]
+    elif reader.model["vessel"]:
+        kinds = ["glass", "cone", "box"]
+    else:
+        kinds = list(SHAPES)
+    return [(kind, SHAPES[kind]) for kind in kinds]
+
+
+def digest(text: str) -> str:
+    """Name of a script or style by its content, as a content security policy takes it."""
+    return f"sha256-{b64encode(sha256(text.encode()).digest()).decode()}"
 
 
 def accent(name: str) -> dict[str, str]:
@@ -81,6 +142,7 @@ def stylesheet(name: str) -> str:
 def environment() -> Environment:
     """Templates, with everything foreign escaped and stripped of control characters."""
     from jinja2 import Environment, PackageLoader, StrictUndefined
+    from markupsafe import Markup
 
     templates = Environment(
         loader=PackageLoader("entremetry.publish", "templates"),
@@ -91,8 +153,11 @@ def environment() -> Environment:
         finalize=lambda value: plain(value) if type(value) is str else value,
     )
     templates.filters.update(
+        ahead_bar=lambda row: Markup(bar_svg(row)),
         grams=typography.grams,
         hours=typography.hours,
+        marked_fill=marked_fill,
+        marked_method=marked_method,
         millilitres=typography.millilitres,
         millimetres=typography.millimetres,
         per_cent=typography.per_cent,

@@ -10,13 +10,22 @@ from enum import StrEnum
 from pathlib import Path
 
 from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.dessert.reckoning import Reckoning
 from entremetry.publish import recipe_json_ld, recipe_page, section_svg
 from entremetry.publish.description_text import LIMIT, description_text
+from entremetry.publish.reader_page import Reader, cold_times, reader
 from entremetry.publish.spoken_sheet import spoken_sheet
 from entremetry.publish.tables import tables
 from entremetry.publish.typesetting import Paper
+from entremetry.store.files import read_text
+from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.store.publication_folder import write_together
-from entremetry.usecases.batch import batch
+from entremetry.usecases.batch import (
+    Surroundings,
+    reckoned_sheet,
+    surroundings,
+    surroundings_of,
+)
 
 DRAWING = "section.svg"
 
@@ -69,17 +78,50 @@ def publish(
         If the document is refused, the limit is too small, or the folder cannot be written;
         nothing half-written stays.
     """
-    sheet = batch(path, pieces=pieces, mould=mould, kitchen=kitchen)
-    files = write_together(to, published_files(sheet, today or date.today(), wishes))
+    around = surroundings_of(path, kitchen)
+    text = read_text(path, what="dessert document")
+    require_fresh_kernels()
+    reckoning, sheet = reckoned_sheet(text, str(path), around, pieces=pieces, mould=mould)
+    told = reader_of(reckoning, sheet, around) if Form.PAGE in wishes.forms else None
+    files = write_together(to, published_files(sheet, today or date.today(), wishes, told))
     return Published(files=files, sheet=sheet)
 
 
+def reader_of(reckoning: Reckoning, sheet: BatchSheet, around: Surroundings) -> Reader:
+    """What the page has for its reader, with tables of freezing and thawing in other moulds."""
+    return reader(
+        reckoning,
+        sheet,
+        kitchen=around.kitchen,
+        fan=around.fan,
+        times=cold_times(reckoning, around.kitchen),
+        measures=around.measures(reckoning.dessert.document),
+    )
+
+
+def page_of_text(
+    text: str,
+    *,
+    file: str = "document",
+    pieces: int | None = None,
+    mould: str | None = None,
+    kitchen_text: str | None = None,
+    today: date | None = None,
+) -> str:
+    """The page of a document at hand as text, as `publish` would write it."""
+    around = surroundings(kitchen_text, "kitchen")
+    require_fresh_kernels()
+    reckoning, sheet = reckoned_sheet(text, file, around, pieces=pieces, mould=mould)
+    told = reader_of(reckoning, sheet, around)
+    return page_files(sheet, today or date.today(), told=told)[f"{sheet.id}.html"].decode()
+
+
 def published_files(
-    sheet: BatchSheet, today: date, wishes: Wishes = EVERYTHING
+    sheet: BatchSheet, today: date, wishes: Wishes = EVERYTHING, told: Reader | None = None
 ) -> dict[str, bytes]:
     """Contents of the files of a publication by their names."""
     makers: dict[Form, Callable[[], dict[str, bytes]]] = {
-        Form.PAGE: lambda: page_files(sheet, today, f"{sheet.id}-{DRAWING}"),
+        Form.PAGE: lambda: page_files(sheet, today, f"{sheet.id}-{DRAWING}", told),
         Form.PAPER: lambda: paper_files(sheet, today, wishes.paper),
         Form.TEXT: lambda: text_files(sheet, wishes.limit),
         Form.TABLES: lambda: table_files(sheet, today),
@@ -89,10 +131,14 @@ def published_files(
     return {name: content for make in wished for name, content in make().items()}
 
 
-def page_files(sheet: BatchSheet, today: date, drawing: str = DRAWING) -> dict[str, bytes]:
+def page_files(
+    sheet: BatchSheet, today: date, drawing: str = DRAWING, told: Reader | None = None
+) -> dict[str, bytes]:
     """The recipe page, its structured data and its drawing, which is called `drawing`."""
     structured = recipe_json_ld(sheet, image=drawing, date_published=today)
-    page = recipe_page(sheet, allergens=allergen_words(sheet), date_published=today, image=drawing)
+    page = recipe_page(
+        sheet, allergens=allergen_words(sheet), date_published=today, image=drawing, reader=told
+    )
     section = section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True)
     return {
         f"{sheet.id}.html": page.encode(),

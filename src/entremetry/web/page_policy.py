@@ -18,6 +18,7 @@ RULES = {
     "frame-ancestors": "'none'",
 }
 STYLE = re.compile(r"<style[^>]*>(.*?)</style>", re.DOTALL | re.IGNORECASE)
+SCRIPT = re.compile(r"<script>(.*?)</script>", re.DOTALL | re.IGNORECASE)
 
 
 def policy(**changes: str) -> str:
@@ -27,10 +28,19 @@ def policy(**changes: str) -> str:
 
 
 def policy_of_document(html: str) -> str:
-    """Policy for a self-contained page: exactly its own styles by their digest, and no script."""
-    digests = (hashlib.sha256(style.encode()).digest() for style in STYLE.findall(html))
-    styles = " ".join(f"'sha256-{base64.b64encode(digest).decode()}'" for digest in digests)
-    return policy(default_src="'none'", script_src="'none'", style_src=styles or "'none'")
+    """Policy for a self-contained page: exactly its own styles and its own script, by digest."""
+    return policy(
+        default_src="'none'",
+        script_src=_digests(SCRIPT.findall(html)),
+        style_src=_digests(STYLE.findall(html)),
+    )
+
+
+def _digests(texts: list[str]) -> str:
+    """Digests of texts as a policy takes them; none is allowed if there is none."""
+    found = (hashlib.sha256(text.encode()).digest() for text in texts)
+    named = (f"'sha256-{base64.b64encode(digest).decode()}'" for digest in found)
+    return " ".join(named) or "'none'"
 
 
 PAGE_POLICY = policy()

@@ -154,12 +154,13 @@ def test_secret_is_for_its_owner_alone_and_survives_a_restart(
     assert token(tmp_path) == client.app.state.workbench.token
 
 
-def test_recipe_page_is_allowed_its_own_styles_only(client: Client) -> None:
+def test_recipe_page_is_allowed_its_own_styles_and_script_only(client: Client) -> None:
     reply = client.get("/desserts/plain-cream/page")
     assert reply.status == 200
     policy = reply.headers["content-security-policy"]
     assert policy == policy_of_document(reply.html)
-    assert "script-src 'none'" in policy and "sha256-" in policy and "unsafe" not in policy
+    assert "script-src 'sha256-" in policy and "style-src 'sha256-" in policy
+    assert "unsafe" not in policy
 
 
 def test_policy_digest_is_that_of_the_style() -> None:
