@@ -8,11 +8,10 @@ from collections.abc import Callable
 from concurrent.futures import Future
 from concurrent.futures import TimeoutError as NotYet
 from dataclasses import dataclass
-from functools import cached_property
-from queue import SimpleQueue
 from typing import TYPE_CHECKING, TypeAlias
 
 from entremetry.usecases.kept_plans import PlanAnew
+from entremetry.web.background import Background
 
 if TYPE_CHECKING:
     from entremetry.planning import Goal, Limits, Progress
@@ -30,11 +29,14 @@ class Made:
 
 
 class Making:
-    """A plan on its way: its best so far for each goal, and a way to stop it."""
+    """A plan on its way: its best so far for each goal, and a way to stop it.
+
+    `future` is there from the moment on that it has begun.
+    """
 
     def __init__(self, key: str, title: str, back: str) -> None:
         self.key, self.title, self.back = key, title, back
-        self.future: Future[Made] = Future()
+        self.future: Future[Made]
         self.best: dict[Goal | None, Progress] = {}
         self._stop = threading.Event()
 
@@ -78,7 +80,7 @@ class PlanWork:
 
     def __init__(self) -> None:
         self._kept: OrderedDict[str, Making] = OrderedDict()
-        self._waiting: SimpleQueue[tuple[Making, Job]] = SimpleQueue()
+        self._background = Background(NAME)
         self._lock = threading.Lock()
 
     def begin(self, making: Making, job: Job) -> Making:
@@ -86,11 +88,10 @@ class PlanWork:
         with self._lock:
             if making.key in self._kept:
                 return self._kept[making.key]
+            making.future = self._background.begin(lambda: job(making.limits()))
             self._kept[making.key] = making
             while len(self._kept) > KEPT:
                 self._kept.popitem(last=False)
-        self._waiting.put((making, job))
-        _ = self._thread
         return making
 
     def find(self, key: str) -> Making | None:
@@ -101,18 +102,3 @@ class PlanWork:
         """End everything with the best so far."""
         for making in tuple(self._kept.values()):
             making.stop()
-
-    @cached_property
-    def _thread(self) -> threading.Thread:
-        """The thread, begun when first needed; it does not keep the program from ending."""
-        thread = threading.Thread(target=self._work, name=NAME, daemon=True)
-        thread.start()
-        return thread
-
-    def _work(self) -> None:
-        while True:
-            making, job = self._waiting.get()
-            try:
-                making.future.set_result(job(making.limits()))
-            except BaseException as error:
-                making.future.set_exception(error)

@@ -8,13 +8,12 @@ from collections.abc import Callable
 from concurrent.futures import Future
 from concurrent.futures import TimeoutError as NotYet
 from dataclasses import dataclass
-from functools import cached_property
-from queue import SimpleQueue
-from typing import TYPE_CHECKING, Any, TypeAlias
+from typing import TYPE_CHECKING, Any
 
 from markupsafe import Markup
 
 from entremetry.errors import EntremetryError
+from entremetry.web.background import Background
 
 if TYPE_CHECKING:
     from entremetry.timings.step_temperatures import StepTemperatures
@@ -53,16 +52,13 @@ class Shown:
     frames: tuple[Frame, ...]
 
 
-Waiting: TypeAlias = SimpleQueue[tuple["Future[Any]", Callable[[], object]]]
-
-
 class TemperatureWork:
     """A thread that answers one question after another, and the last answers."""
 
     def __init__(self, compute: Callable[[Question], Shown] | None = None) -> None:
         self._compute = compute or shown
         self._kept: OrderedDict[Question, Future[Shown]] = OrderedDict()
-        self._waiting: Waiting = SimpleQueue()
+        self._background = Background(NAME)
         self._lock = threading.Lock()
         self._warm: Future[Any] | None = None
 
@@ -73,14 +69,16 @@ class TemperatureWork:
 
     def warm_up(self, job: Callable[[], object]) -> None:
         """Do a first piece of work in the background, so that the solver is compiled."""
-        self._warm = self._begun(job)
+        self._warm = self._background.begin(job)
 
     def ask(self, question: Question) -> Future[Shown]:
         """Answer to a question, now or later."""
         with self._lock:
             found = self._kept.get(question)
             if found is None or _failed(found):
-                found = self._kept[question] = self._begun(lambda: self._compute(question))
+                found = self._kept[question] = self._background.begin(
+                    lambda: self._compute(question)
+                )
             self._kept.move_to_end(question)
             while len(self._kept) > KEPT:
                 self._kept.popitem(last=False)
@@ -98,27 +96,6 @@ class TemperatureWork:
             return self.ask(question).result(timeout=seconds)
         except NotYet:
             return None
-
-    def _begun(self, job: Callable[[], object]) -> Future[Any]:
-        future: Future[Any] = Future()
-        self._waiting.put((future, job))
-        _ = self._thread
-        return future
-
-    @cached_property
-    def _thread(self) -> threading.Thread:
-        """The thread, begun when first needed; it does not keep the program from ending."""
-        thread = threading.Thread(target=self._work, name=NAME, daemon=True)
-        thread.start()
-        return thread
-
-    def _work(self) -> None:
-        while True:
-            future, job = self._waiting.get()
-            try:
-                future.set_result(job())
-            except BaseException as error:
-                future.set_exception(error)
 
 
 def _failed(future: Future[Shown]) -> bool:
