@@ -88,7 +88,7 @@ def _time(
     """Time of a step [s] and its reason; None if a bowl cools in the time it has."""
     cools = isinstance(timed.step, CoolTo)
     try:
-        found = answer(reckoning, timed.id, kitchen)
+        found = answer(reckoning, timed.id, kitchen, load=False)
     except EntremetryError as error:
         return None if cools else _scaled(reckoning, timed, before, str(error))
     if cools:

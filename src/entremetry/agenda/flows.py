@@ -49,12 +49,14 @@ class Flows:
             for draft in self.drafts[course.key].values():
                 yield course, draft
 
-    @property
-    def stays(self) -> Iterator[tuple[Course, Stay]]:
+    @cached_property
+    def stays(self) -> tuple[tuple[Course, Stay], ...]:
         """Everything that lies in the cold."""
-        for course in self.courses:
-            for stay in stays(course, self.drafts[course.key]):
-                yield course, stay
+        return tuple(
+            (course, stay)
+            for course in self.courses
+            for stay in stays(course, self.drafts[course.key])
+        )
 
     @cached_property
     def mouldings(self) -> tuple[Moulding, ...]:

@@ -22,7 +22,6 @@ from entremetry.kitchen.shape_document import Box, Cone, Cylinder, Hemisphere, L
 from entremetry.method.waiting import FreezeUntil, ThawUntil
 from entremetry.timings.freezing import freezing
 from entremetry.timings.half_outline import ENDS_COUNT
-from entremetry.timings.piece_body import piece_body
 from entremetry.timings.piece_run import run_piece
 from entremetry.timings.thawing import thawing
 
@@ -134,12 +133,11 @@ def minutes(reckoning: Reckoning, kitchen: KitchenDocument | None) -> dict[str, 
         if not isinstance(step, FreezeUntil | ThawUntil) or step.temperature is None:
             continue
         told = (
-            freezing(reckoning, step, kitchen)
+            freezing(reckoning, step, kitchen, most_cells=CELLS)
             if isinstance(step, FreezeUntil)
-            else thawing(reckoning, step, kitchen)
+            else thawing(reckoning, step, kitchen, most_cells=CELLS)
         )
-        piece = piece_body(told.placed, told.materials, most_cells=CELLS)
-        history = run_piece(piece, told.start, told.stage)
+        history = run_piece(told.piece, told.start, told.stage)
         if history.reached and history.end > 0.0:
             found[step.step] = found.get(step.step, 0.0) + history.end / 60.0
     return found

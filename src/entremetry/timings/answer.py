@@ -26,8 +26,11 @@ def answer(
     kitchen: KitchenDocument | None,
     *,
     pictures: bool = False,
+    load: bool = True,
 ) -> StepTemperatures:
     """How long the step takes, how sure that is, and the temperatures meanwhile.
+
+    `load` asks for what all pieces together do to the freezer too, which costs as much again.
 
     Raises
     ------
@@ -46,7 +49,7 @@ def answer(
             return mixing_answer(reckoning, timed, kitchen)
         case Heated():
             return boiling_answer(reckoning, timed)
-    return _piece(reckoning, timed, kitchen, pictures=pictures)
+    return _piece(reckoning, timed, kitchen, pictures=pictures, load=load)
 
 
 def _piece(
@@ -55,8 +58,9 @@ def _piece(
     kitchen: KitchenDocument | None,
     *,
     pictures: bool,
+    load: bool,
 ) -> StepTemperatures:
-    """A piece or an insert that freezes or thaws, with what it does to the freezer."""
+    """A piece or an insert that freezes or thaws, and what it does to the freezer if asked."""
     match timed.step:
         case FreezeUntil() as step if timed.component is not None:
             setting = freezing_insert(reckoning, timed.component, step, kitchen)
@@ -65,8 +69,8 @@ def _piece(
         case ThawUntil() as step:
             setting = thawing(reckoning, step, kitchen)
     found = piece_answer(reckoning, timed, setting, pictures=pictures)
-    if isinstance(timed.step, FreezeUntil) and found.time:
+    if load and isinstance(timed.step, FreezeUntil) and found.time:
         pieces = reckoning.cavities(reckoning.dessert.document.pieces)
-        load = freezer_load(setting, kitchen, pieces, found.time)
-        return replace(found, facts=(*found.facts, *(load_facts(load, pieces) if load else ())))
+        loaded = freezer_load(setting, kitchen, pieces, found.time)
+        return replace(found, facts=(*found.facts, *(load_facts(loaded, pieces) if loaded else ())))
     return found

@@ -12,14 +12,20 @@ from entremetry.shapes import Solid
 from entremetry.timings.component_food import material_of
 from entremetry.timings.mixing import folded_temperature
 from entremetry.timings.mould_wall import SILICONE, mould_wall
-from entremetry.timings.piece_body import CLOSED_END, WALL, alone
+from entremetry.timings.piece_body import CLOSED_END, MOST_CELLS, WALL, alone
 from entremetry.timings.piece_regions import components_of
 from entremetry.timings.place import place
 from entremetry.timings.setting import Setting, setting
 from entremetry.timings.start import ready_temperature
 
 
-def freezing(reckoning: Reckoning, step: FreezeUntil, kitchen: KitchenDocument | None) -> Setting:
+def freezing(
+    reckoning: Reckoning,
+    step: FreezeUntil,
+    kitchen: KitchenDocument | None,
+    *,
+    most_cells: int = MOST_CELLS,
+) -> Setting:
     """The filled mould in the freezer, closed end down."""
     placed = reckoning.placed
     inside = components_of(placed)
@@ -36,6 +42,7 @@ def freezing(reckoning: Reckoning, step: FreezeUntil, kitchen: KitchenDocument |
         foot=CLOSED_END,
         walls={CLOSED_END: wall, WALL: wall},
         said=(f"At the start: {'; '.join(told)}.",),
+        most_cells=most_cells,
     )
 
 

@@ -11,7 +11,14 @@ from entremetry.physics.conduction.stage import COLDEST, WARMEST, Stage, Target
 from entremetry.physics.conduction.surroundings import Wall
 from entremetry.physics.material import Material
 from entremetry.timings.mould_wall import AIR_GAP
-from entremetry.timings.piece_body import CLOSED_END, OPENING, WALL, PieceBody, piece_body
+from entremetry.timings.piece_body import (
+    CLOSED_END,
+    MOST_CELLS,
+    OPENING,
+    WALL,
+    PieceBody,
+    piece_body,
+)
 from entremetry.timings.place import Place
 
 FACES = (CLOSED_END, WALL, OPENING)
@@ -40,12 +47,13 @@ def setting(
     foot: str,
     walls: Mapping[str, Wall],
     said: tuple[str, ...],
+    most_cells: int = MOST_CELLS,
 ) -> Setting:
     """Lay a piece on its foot in a place.
 
     `materials` and `start` are by component; `walls` are put on those faces that the piece has.
     """
-    piece = piece_body(placed, materials)
+    piece = piece_body(placed, materials, most_cells=most_cells)
     faces = [face for face in FACES if face in piece.body.faces]
     around = {face: place.foot if face == foot else place.air for face in faces}
     until = _target(step)

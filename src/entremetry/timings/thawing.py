@@ -15,7 +15,7 @@ from entremetry.quantities import format_celsius
 from entremetry.timings.component_food import material_of
 from entremetry.timings.cut_portion import cut_portion
 from entremetry.timings.mould_wall import AIR_GAP, base_under, mould_wall
-from entremetry.timings.piece_body import CLOSED_END, OPENING, WALL
+from entremetry.timings.piece_body import CLOSED_END, MOST_CELLS, OPENING, WALL
 from entremetry.timings.piece_regions import components_of
 from entremetry.timings.place import place
 from entremetry.timings.setting import FACES, Setting, setting
@@ -24,7 +24,13 @@ GLAZE_CONDUCTIVITY = 0.4  # W/(m K), our_own: syrup with gelatine at 60 to 70 °
 GLAZE_HEAT = 3.3e6  # J/(m3 K), the same
 
 
-def thawing(reckoning: Reckoning, step: ThawUntil, kitchen: KitchenDocument | None) -> Setting:
+def thawing(
+    reckoning: Reckoning,
+    step: ThawUntil,
+    kitchen: KitchenDocument | None,
+    *,
+    most_cells: int = MOST_CELLS,
+) -> Setting:
     """The piece as it is served, out of its mould and on its base."""
     placed = _as_served(reckoning, step)
     inside = components_of(placed)
@@ -40,6 +46,7 @@ def thawing(reckoning: Reckoning, step: ThawUntil, kitchen: KitchenDocument | No
         foot=foot,
         walls=walls,
         said=(f"The piece leaves the freezer at {format_celsius(cold)}.", *_laid(walls)),
+        most_cells=most_cells,
     )
 
 

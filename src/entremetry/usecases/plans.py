@@ -31,7 +31,6 @@ from entremetry.agenda.menu_faults import require_whole
 from entremetry.agenda.record import Record
 from entremetry.agenda.telling import Teller, state_of
 from entremetry.agenda.waits import Answers
-from entremetry.dessert.reading import read_dessert
 from entremetry.errors import ProblemError, QuantityError, StoreError, UnknownName
 from entremetry.kitchen.mould import Mould
 from entremetry.planning import Limits, Plan, plan, replan
@@ -119,9 +118,11 @@ def composed(
     hours = [local_time(course.serve or serve, zone) for course in courses]
     clock = Clock(origin=_beginning(begin, hours, zone, now), zone=zone)
     require_fresh_kernels()
+    sheets = [reckoned_sheet(c.text, c.file, around, pieces=c.pieces) for c in courses]
+    keys = _keys([sheet.id for _, sheet in sheets])
     made = [
-        _course(course, hour, around, key)
-        for course, hour, key in zip(courses, hours, _keys(courses), strict=True)
+        MenuCourse(key=key, reckoning=reckoning, sheet=sheet, at=hour)
+        for key, (reckoning, sheet), hour in zip(keys, sheets, hours, strict=True)
     ]
     steps = [step for course in made for c in course.components for step in c.steps]
     equipment = Equipment(kitchen=around.kitchen)
@@ -228,19 +229,13 @@ def _beginning(
     return first
 
 
-def _keys(courses: Sequence[Course]) -> list[str]:
+def _keys(desserts: Sequence[str]) -> list[str]:
     """A name for each course: the id of its dessert, numbered where it comes twice."""
     keys: list[str] = []
-    for course in courses:
-        name = read_dessert(course.text, file=course.file)[0].id
+    for name in desserts:
         again = (f"{name}-again-{number}" for number in count(1))
         keys.append(next(key for key in chain([name], again) if key not in keys))
     return keys
-
-
-def _course(course: Course, hour: datetime, around: Surroundings, key: str) -> MenuCourse:
-    reckoning, sheet = reckoned_sheet(course.text, course.file, around, pieces=course.pieces)
-    return MenuCourse(key=key, reckoning=reckoning, sheet=sheet, at=hour)
 
 
 def _owned(around: Surroundings) -> dict[str, Mould]:
@@ -251,6 +246,6 @@ def _owned(around: Surroundings) -> dict[str, Mould]:
 
 def _answers(course: MenuCourse, around: Surroundings) -> Answers:
     def temperatures_of(step: str) -> StepTemperatures:
-        return answer(course.reckoning, step, around.kitchen)
+        return answer(course.reckoning, step, around.kitchen, load=False)
 
     return temperatures_of
