@@ -7,10 +7,8 @@ from collections.abc import Iterator, Sequence
 from entremetry.agenda.component_flow import finished, link_after, not_warm_for_long
 from entremetry.agenda.course import Course
 from entremetry.agenda.draft import Link, StepDraft
-from entremetry.agenda.equipment import Equipment
-from entremetry.agenda.hands_on import hands_on
+from entremetry.agenda.drafting import Drafting
 from entremetry.agenda.keeping import rests_cold
-from entremetry.agenda.waits import Answers, wait
 from entremetry.dessert.document import DessertDocument
 from entremetry.method.step import AnyStep
 from entremetry.method.waiting import Until
@@ -20,31 +18,14 @@ AT_ROOM = (GLAZED, PUT, "cut")
 ROLE_ENTERS = {"coating": GLAZED, "garnish": PUT}
 
 
-def assembly_flow(course: Course, equipment: Equipment, answers: Answers) -> tuple[StepDraft, ...]:
+def assembly_flow(drafting: Drafting) -> tuple[StepDraft, ...]:
     """Drafts of all steps of the assembly, in their order; serving is the last."""
+    course = drafting.course
     entering = _entering(course)
-    drafts = []
-    for number, step in enumerate(course.assembly):
-        hands = hands_on(step, course.dessert.document.pieces)
-        drafts.append(
-            StepDraft(
-                id=course.task_id("", number),
-                component="",
-                number=number,
-                step=step,
-                hands=hands,
-                wait=wait(
-                    step,
-                    hands=hands.minutes(course.sheet.pieces),
-                    step_id=course.timed.get(("", number)),
-                    answers=answers,
-                ),
-                links=(*_before(course, number), *entering.get(number, ())),
-                needs=equipment.needs(step, None),
-                pieces=course.sheet.pieces,
-            )
-        )
-    return tuple(drafts)
+    return tuple(
+        drafting.draft("", number, step, [*_before(course, number), *entering.get(number, ())])
+        for number, step in enumerate(course.assembly)
+    )
 
 
 def _before(course: Course, number: int) -> Iterator[Link]:

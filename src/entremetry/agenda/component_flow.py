@@ -8,10 +8,8 @@ from dataclasses import replace
 
 from entremetry.agenda.course import Course
 from entremetry.agenda.draft import Link, StepDraft
-from entremetry.agenda.equipment import Equipment
-from entremetry.agenda.hands_on import hands_on
+from entremetry.agenda.drafting import Drafting
 from entremetry.agenda.keeping import WARM, Limit, keeps, keeps_ready, limit_after, rests_cold
-from entremetry.agenda.waits import Answers, wait
 from entremetry.dessert.dessert import Component
 from entremetry.method.cooking import CoolTo, Heated
 from entremetry.method.route import Stop, route
@@ -23,35 +21,17 @@ SPOILS = ("insert", "garnish")
 """Kinds that may wait for hours once they are finished, and spoil if they do it warm."""
 
 
-def component_flow(
-    course: Course, component: Component, equipment: Equipment, answers: Answers
-) -> tuple[StepDraft, ...]:
+def component_flow(drafting: Drafting, component: Component) -> tuple[StepDraft, ...]:
     """Drafts of all steps of a component, in their order."""
     stops = route(
         [line.name for line in component.lines], component.steps, component=component.id
     ).stops
-    drafts: list[StepDraft] = []
-    for number, step in enumerate(component.steps):
-        hands = hands_on(step, course.dessert.document.pieces)
-        drafts.append(
-            StepDraft(
-                id=course.task_id(component.id, number),
-                component=component.id,
-                number=number,
-                step=step,
-                hands=hands,
-                wait=wait(
-                    step,
-                    hands=hands.minutes(course.sheet.pieces),
-                    step_id=course.timed.get((component.id, number)),
-                    answers=answers,
-                ),
-                links=tuple(_links(course, component, number, stops)),
-                needs=equipment.needs(step, course.batch(component.id)),
-                pieces=course.sheet.pieces,
-            )
+    return tuple(
+        drafting.draft(
+            component.id, number, step, _links(drafting.course, component, number, stops)
         )
-    return tuple(drafts)
+        for number, step in enumerate(component.steps)
+    )
 
 
 def finished(course: Course, component: Component) -> Link | None:

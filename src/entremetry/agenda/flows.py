@@ -12,6 +12,7 @@ from entremetry.agenda.cold import Stay, stays
 from entremetry.agenda.component_flow import component_flow
 from entremetry.agenda.course import Course
 from entremetry.agenda.draft import StepDraft
+from entremetry.agenda.drafting import Drafting
 from entremetry.agenda.equipment import Equipment
 from entremetry.agenda.moulding import Moulding, mouldings
 from entremetry.agenda.waits import Answers
@@ -34,12 +35,9 @@ class Flows:
         return {course.key: self._drafts(course) for course in self.courses}
 
     def _drafts(self, course: Course) -> dict[str, StepDraft]:
-        answers = self.answers(course)
-        flows = [
-            component_flow(course, component, self.equipment, answers)
-            for component in course.components
-        ]
-        found = [*chain.from_iterable(flows), *assembly_flow(course, self.equipment, answers)]
+        drafting = Drafting(course=course, equipment=self.equipment, answers=self.answers(course))
+        flows = [component_flow(drafting, component) for component in course.components]
+        found = [*chain.from_iterable(flows), *assembly_flow(drafting)]
         return {draft.id: draft for draft in found}
 
     @property
