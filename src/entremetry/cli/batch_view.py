@@ -6,6 +6,7 @@ import json
 from collections.abc import Iterator
 from typing import Any
 
+from entremetry.cli.listing import listed
 from entremetry.dessert.batch_sheet import (
     BatchSheet,
     ComponentBatch,
@@ -158,18 +159,18 @@ def _lines(sheet: BatchSheet) -> Iterator[str]:
     for component in sheet.components:
         yield ""
         yield from _component_lines(component)
-    yield from _listed("Fill", [step.text for step in sheet.fill_steps])
-    yield from _listed("Then", sheet.assembly)
-    yield from _listed("Walls", [_wall(sheet, index) for index in range(len(sheet.walls))])
-    yield from _listed("Cut out", [_cut(cut) for cut in sheet.cut_outs])
-    yield from _listed("Buy", [_buy(purchase) for purchase in sheet.shopping])
+    yield from listed("Fill", [step.text for step in sheet.fill_steps])
+    yield from listed("Then", sheet.assembly)
+    yield from listed("Walls", [_wall(sheet, index) for index in range(len(sheet.walls))])
+    yield from listed("Cut out", [_cut(cut) for cut in sheet.cut_outs])
+    yield from listed("Buy", [_buy(purchase) for purchase in sheet.shopping])
     own = [f"{i.name}: own {_figures(i.overridden)}" for i in sheet.own_ingredients]
-    yield from _listed("Your own ingredients", own)
-    yield from _listed("Taken for granted", sheet.assumptions)
+    yield from listed("Your own ingredients", own)
+    yield from listed("Taken for granted", sheet.assumptions)
     slips = [f"{s.place}: {s.found} should be {s.right}" for s in sheet.slips]
-    yield from _listed("Measures that disagree", slips)
-    yield from _listed("Allergens (check the packets)", sheet.allergens.eu)
-    yield from _listed("Beware", sheet.cautions)
+    yield from listed("Measures that disagree", slips)
+    yield from listed("Allergens (check the packets)", sheet.allergens.eu)
+    yield from listed("Beware", sheet.cautions)
 
 
 def _figures(overridden: frozenset[str]) -> str:
@@ -196,14 +197,6 @@ def _component_lines(component: ComponentBatch) -> Iterator[str]:
         yield f"  {format_mass(line.mass):>8}  {line.name:<{width}}  {line.household}{note}"
     for number, text in enumerate(component.method, start=1):
         yield f"  {number}. {text}"
-
-
-def _listed(title: str, texts: list[str] | tuple[str, ...]) -> Iterator[str]:
-    if texts:
-        yield ""
-        yield title
-        for text in texts:
-            yield f"  - {text}"
 
 
 def _wall(sheet: BatchSheet, index: int) -> str:

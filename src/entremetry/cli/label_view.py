@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any
 
 from entremetry.cli.cost_view import cost_as_json, cost_lines
+from entremetry.cli.listing import listed
 from entremetry.labels import english
 from entremetry.labels.emphasis import Span
 from entremetry.labels.ingredient_list import IngredientList, Listed
@@ -160,16 +161,16 @@ def _lines(label: Label) -> Iterator[str]:
         yield label.contains
     yield ""
     yield from _panel(label)
-    yield from _listed("Not reported by the sources", _unreported(label))
+    yield from listed("Not reported by the sources", _unreported(label))
     title = f"Allergens ({english.ALLERGEN_LISTS[label.rules.value]})"
-    yield from _listed(title, [_allergen(entry) for entry in label.allergens])
-    yield from _listed("For the list", label.ingredients.notes)
+    yield from listed(title, [_allergen(entry) for entry in label.allergens])
+    yield from listed("For the list", label.ingredients.notes)
     yield ""
     yield f"{label.keeping.storage} {label.keeping.use_by} ({label.keeping.because})"
     if label.cost is not None:
         yield ""
         yield from cost_lines(label.cost, label.serving.per_container)
-    yield from _listed("Beware", label.cautions)
+    yield from listed("Beware", label.cautions)
 
 
 def _panel(label: Label) -> Iterator[str]:
@@ -207,14 +208,6 @@ def _unreported(label: Label) -> list[str]:
 def _allergen(entry: Any) -> str:
     group = f" ({entry.group})" if entry.group else ""
     return f"{entry.word}{group}: {', '.join(entry.because)}"
-
-
-def _listed(title: str, texts: Sequence[str]) -> Iterator[str]:
-    if texts:
-        yield ""
-        yield title
-        for text in texts:
-            yield f"  - {text}"
 
 
 def _number(value: float) -> float:

@@ -6,6 +6,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, State, WayOut
+from entremetry.cli.listing import listed
 from entremetry.publish.agenda_days import (
     Wait,
     Work,
@@ -49,18 +50,18 @@ def refusal_text(agenda: Agenda) -> str:
 def _lines(agenda: Agenda, width: int) -> Iterator[str]:
     for each in agenda.served:
         yield f"Served: {served(each)}"
-    yield from _listed("What had to give", agenda.changes)
+    yield from listed("What had to give", agenda.changes)
     every_work, every_wait = works(agenda), waits(agenda)
     blocks = [(order(s), _session_lines(s, every_work, every_wait, width)) for s in agenda.sessions]
     blocks += [(order(w), _moment_lines(w, every_wait, width)) for w in outside(agenda)]
     for _, block in sorted(blocks, key=lambda each: each[0]):
         yield ""
         yield from block
-    yield from _listed(
+    yield from listed(
         "How good this plan is", [f"{goal.name}: {goal.text}" for goal in agenda.goals]
     )
-    yield from _listed("Take care", agenda.cautions)
-    yield from _listed("Taken for granted", agenda.assumptions)
+    yield from listed("Take care", agenda.cautions)
+    yield from listed("Taken for granted", agenda.assumptions)
 
 
 def _session_lines(
@@ -134,11 +135,3 @@ def _first_hands(way: WayOut) -> str:
     return (
         f" ({count}, {lasting(work)} at the bench, from {day(first.start)}, {clock(first.start)})"
     )
-
-
-def _listed(heading: str, texts: Sequence[str]) -> Iterator[str]:
-    if texts:
-        yield ""
-        yield heading
-        for text in texts:
-            yield f"  - {text}"

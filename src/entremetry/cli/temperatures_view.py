@@ -9,6 +9,7 @@ from typing import Any
 
 import numpy as np
 
+from entremetry.cli.listing import listed
 from entremetry.publish.picture import png
 from entremetry.publish.temperature_curves import curves_svg
 from entremetry.publish.temperature_table import table
@@ -113,12 +114,12 @@ def _lines(result: StepTemperatures) -> Iterator[str]:
     if result.curves:
         yield ""
         yield from _table(result)
-    yield from _listed("In numbers", [_fact(fact) for fact in result.facts])
-    yield from _listed("On the way", [f"{roughly(m.time)}: {m.text}" for m in result.marks])
-    yield from _listed("Taken for granted", result.assumptions)
+    yield from listed("In numbers", [_fact(fact) for fact in result.facts])
+    yield from listed("On the way", [f"{roughly(m.time)}: {m.text}" for m in result.marks])
+    yield from listed("Taken for granted", result.assumptions)
     yield ""
     yield f"How it was found: {result.because.rstrip('.')}."
-    yield from _listed("Sources", [cite(key).text for key in dict.fromkeys(result.sources)])
+    yield from listed("Sources", [cite(key).text for key in dict.fromkeys(result.sources)])
 
 
 def _fact(fact: Fact) -> str:
@@ -141,14 +142,6 @@ def _table(result: StepTemperatures) -> Iterator[str]:
     for row in table(result):
         cells = [f"{cell:>{w}}" for cell, w in zip(row.cells, widths, strict=True)]
         yield "  ".join([f"{row.time:<12}", *cells]) + ("  done" if row.done else "")
-
-
-def _listed(title: str, texts: Sequence[str]) -> Iterator[str]:
-    if texts:
-        yield ""
-        yield title
-        for text in texts:
-            yield f"  - {text}"
 
 
 def _minutes(time: float | None) -> float | None:
