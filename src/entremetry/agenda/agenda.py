@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
-from entremetry.agenda.local_time import elapsed
+from entremetry.agenda.local_time import minutes_between
 
 
 class State(StrEnum):
@@ -60,7 +60,7 @@ class AgendaTask:
     @property
     def minutes(self) -> int:
         """From start to end."""
-        return round(elapsed(self.start, self.end).total_seconds() / 60.0)
+        return minutes_between(self.start, self.end)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

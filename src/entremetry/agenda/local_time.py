@@ -59,6 +59,11 @@ def elapsed(start: datetime, end: datetime) -> timedelta:
     return end.astimezone(UTC) - start.astimezone(UTC)
 
 
+def minutes_between(start: datetime, end: datetime) -> int:
+    """Minutes that pass from one moment to another, whatever the clocks are set to meanwhile."""
+    return round(elapsed(start, end).total_seconds() / 60.0)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Clock:
     """Whole minutes from `origin`, a moment with its zone."""
@@ -97,4 +102,14 @@ class Clock:
 
 def said(moment: datetime) -> str:
     """A moment as day and hour in words."""
-    return f"{moment:%A} {moment.day} {moment:%B}, {moment:%H:%M}"
+    return f"{day(moment)}, {clock(moment)}"
+
+
+def day(moment: datetime) -> str:
+    """Weekday, day and month in full."""
+    return f"{moment:%A} {moment.day} {moment:%B}"
+
+
+def clock(moment: datetime) -> str:
+    """Hour and minute: '18:30'."""
+    return f"{moment:%H:%M}"

@@ -6,6 +6,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, State, WayOut
+from entremetry.agenda.local_time import clock, day, minutes_between
 from entremetry.cli.listing import listed
 from entremetry.publish.agenda_days import (
     Wait,
@@ -18,17 +19,7 @@ from entremetry.publish.agenda_days import (
     within,
     works,
 )
-from entremetry.publish.agenda_wording import (
-    clock,
-    day,
-    effort,
-    goes_on,
-    lasting,
-    minutes_between,
-    served,
-    span,
-    title,
-)
+from entremetry.publish.agenda_wording import effort, goes_on, lasting, served, span, title
 from entremetry.publish.typography import MINUS, NO_BREAK
 
 USUAL_WIDTH = 88

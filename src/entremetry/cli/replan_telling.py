@@ -9,11 +9,11 @@ from datetime import UTC, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from entremetry.agenda.agenda import Agenda, AgendaTask, State
-from entremetry.agenda.local_time import local_time
+from entremetry.agenda.local_time import clock, day, local_time
 from entremetry.agenda.record import Entry, Record
 from entremetry.cli.plan_asking import whole_number
 from entremetry.errors import EntremetryError, QuantityError, UnknownName
-from entremetry.publish.agenda_wording import clock, clock_from, day, title
+from entremetry.publish.agenda_wording import clock_from, title
 
 HOUR = re.compile(r"\d\d:\d\d")
 

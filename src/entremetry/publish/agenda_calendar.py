@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from uuid import UUID, uuid5
 
 from entremetry.agenda.agenda import Agenda, AgendaSession
+from entremetry.agenda.local_time import clock, minutes_between
 from entremetry.publish.agenda_days import (
     Stretch,
     Wait,
@@ -27,13 +28,11 @@ from entremetry.publish.agenda_days import (
     works,
 )
 from entremetry.publish.agenda_wording import (
-    clock,
     clock_from,
     goes_on,
     lasting,
     listed,
     menu,
-    minutes_between,
     served,
     title,
 )

@@ -8,7 +8,7 @@ from datetime import datetime
 from typing import Protocol
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, State
-from entremetry.publish.agenda_wording import minutes_between
+from entremetry.agenda.local_time import minutes_between
 
 AT_ONCE = 5
 """Work that begins so many minutes after a wait is what the wait was for."""

@@ -6,12 +6,13 @@ from collections.abc import Iterator, Mapping
 from itertools import pairwise
 
 from entremetry.agenda.agenda import AgendaSession, State
+from entremetry.agenda.local_time import clock
+from entremetry.agenda.local_time import day as day_name
 from entremetry.publish.agenda_axis import QUIET
 from entremetry.publish.agenda_days import Stretch, Wait, Work, order
 from entremetry.publish.agenda_panel import CLOCK, SESSION_FOOT, SESSION_HEAD, Panel
 from entremetry.publish.agenda_rows import LINE, Lane, Row, lane_of
-from entremetry.publish.agenda_wording import clock, effort, span
-from entremetry.publish.agenda_wording import day as day_name
+from entremetry.publish.agenda_wording import effort, span
 from entremetry.publish.colour import Colour, hex_colour
 from entremetry.publish.drawing import INK, SERIF
 from entremetry.publish.markup import element, escaped, number

@@ -8,10 +8,10 @@ from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served
+from entremetry.agenda.local_time import minutes_between
 from entremetry.publish.agenda_axis import Axis, axis
 from entremetry.publish.agenda_days import Wait, Work, order, outside, past, waits, works
 from entremetry.publish.agenda_rows import Lane, Row, all_rows, done_row, lane_of, stacked
-from entremetry.publish.agenda_wording import minutes_between
 
 CLOCK = 40.0  # width of the column of hours
 HEAD = 40.0  # height of the name of a day

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from entremetry.agenda import local_time
 from entremetry.agenda.agenda import Agenda, AgendaSession
 from entremetry.publish import agenda_wording
 from entremetry.publish.agenda_days import (
@@ -34,7 +35,7 @@ class Go:
     @property
     def day(self) -> str:
         """The day it begins on."""
-        return agenda_wording.day(self.work.start)
+        return local_time.day(self.work.start)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

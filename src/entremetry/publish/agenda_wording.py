@@ -6,23 +6,9 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served
+from entremetry.agenda.local_time import clock, day, minutes_between, said
 from entremetry.publish import typography
 from entremetry.publish.typography import NO_BREAK
-
-
-def minutes_between(start: datetime, end: datetime) -> int:
-    """Minutes that pass from one moment to another, whatever the clocks are set to meanwhile."""
-    return round((end.timestamp() - start.timestamp()) / 60.0)
-
-
-def clock(moment: datetime) -> str:
-    """Hour and minute: '18:30'."""
-    return f"{moment:%H:%M}"
-
-
-def day(moment: datetime) -> str:
-    """Weekday, day and month in full."""
-    return f"{moment:%A} {moment.day} {moment:%B}"
 
 
 def clock_from(moment: datetime, seen: datetime) -> str:
@@ -62,9 +48,8 @@ def listed(texts: Sequence[str]) -> str:
 
 def served(each: Served, seen: datetime | None = None) -> str:
     """A dessert with its pieces and its hour, with the day unless it is that of `seen`."""
-    hour = clock(each.at)
-    if seen is None or seen.date() != each.at.date():
-        hour = f"{day(each.at)}, {hour}"
+    same_day = seen is not None and seen.date() == each.at.date()
+    hour = clock(each.at) if same_day else said(each.at)
     return f"{each.name}, {counted(each.pieces, 'piece')}, {hour}"
 
 

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
-from entremetry.web.plan_words import clock, clock_from, day, lasting, moved_words
+from entremetry.agenda.local_time import clock, minutes_between
+from entremetry.web.plan_words import clock_from, day, lasting, moved_words
 from entremetry.web.wording import counted
 
 
@@ -128,7 +129,7 @@ def step(
     hands = [
         one for one in task.hands if session is None or session.start <= one.start <= session.end
     ]
-    minutes = sum(round((one.end - one.start).total_seconds() / 60.0) for one in hands)
+    minutes = sum(minutes_between(one.start, one.end) for one in hands)
     rest = bool(hands) and hands[0].start > task.hands[0].start
     others = [_what(named[other]) for other in task.together if other in named]
     return StepShown(

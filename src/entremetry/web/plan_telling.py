@@ -8,10 +8,11 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from entremetry.agenda.agenda import Agenda, AgendaTask
+from entremetry.agenda.local_time import clock
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.store import BenchEntry, Happening
 from entremetry.web.forms import Form
-from entremetry.web.plan_words import clock, lasting
+from entremetry.web.plan_words import lasting
 
 LONGEST = 14 * 24 * 60  # min
 WITHOUT_TASK = frozenset({Happening.HELD})

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import datetime
 
+from entremetry.agenda.local_time import clock
 from entremetry.planning import Goal, Progress
 from entremetry.publish.typography import NO_BREAK, hours
 from entremetry.web.wording import counted
@@ -24,11 +25,6 @@ IN_MINUTES = frozenset({Goal.BENCH, Goal.SPREAD, Goal.MOVES})
 def day(moment: datetime) -> str:
     """Weekday, day and month."""
     return f"{moment:%A} {moment.day}{NO_BREAK}{moment:%B}"
-
-
-def clock(moment: datetime) -> str:
-    """Hour and minute."""
-    return f"{moment:%H:%M}"
 
 
 def clock_from(moment: datetime, seen: datetime) -> str:

@@ -10,16 +10,9 @@ import pytest
 
 from agendas import AGENDA, PARIS, SESSIONS, TASKS, at, task, with_a_moment_outside
 from entremetry.agenda.agenda import Hands
+from entremetry.agenda.local_time import day, minutes_between
 from entremetry.publish.agenda_days import meanwhile, next_to, outside, waits, within, works
-from entremetry.publish.agenda_wording import (
-    clock_from,
-    day,
-    lasting,
-    listed,
-    minutes_between,
-    summary,
-    title,
-)
+from entremetry.publish.agenda_wording import clock_from, lasting, listed, summary, title
 
 NEW_YORK = ZoneInfo("America/New_York")
 
