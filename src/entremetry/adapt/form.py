@@ -31,11 +31,6 @@ class Form(StrEnum):
         """Whether one of it is shared by several."""
         return self in (Form.LARGE, Form.LOG, Form.DISH)
 
-    @property
-    def keeps_inserts(self) -> bool:
-        """Whether an insert keeps a shape of its own inside it; else it is poured as a layer."""
-        return self in (Form.SINGLE, Form.LARGE, Form.LOG)
-
 
 def form_of(mould: Mould) -> Form:
     """What a mould makes, by its shape, its size and how it is filled."""

@@ -50,7 +50,6 @@ _WORDS: tuple[tuple[str, str], ...] = (
         r"|mélanger|mélangez|ajouter|ajoutez|incorporer|incorporez|fouetter|fouettez|mixer|mixez",
     ),
 )
-KINDS_SAID = tuple(kind for kind, _ in _WORDS)
 _ANY = "|".join(f"(?:{words})" for _, words in _WORDS)
 _EACH = tuple((k, re.compile(rf"\b(?:{w})\b(?!['’-])", re.IGNORECASE)) for k, w in _WORDS)
 _AIRED = re.compile(_AIR, re.IGNORECASE)

@@ -19,9 +19,6 @@ class Happening(StrEnum):
     HELD = "held"  # nobody is at the bench for so many minutes; of no task
 
 
-WITH_MINUTES = frozenset({Happening.TAKES, Happening.HELD})
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class KeptPlan:
     """A plan as text; bench entries up to the number `heard` are part of it already."""
