@@ -18,6 +18,13 @@ Barriers = Callable[[Page], list[str]]
 EVENING = datetime.fromisoformat("2026-11-27T18:32:00+01:00")
 COOK, FILL, FREEZE = (task.id for task in AGENDA.tasks[:3])
 TABLET = {"width": 820, "height": 1180}
+CONTROLLED = """
+() => new Promise((settled) => {
+  const look = () => navigator.serviceWorker.controller && settled(true);
+  navigator.serviceWorker.addEventListener("controllerchange", look);
+  look();
+})
+"""
 SMALL_KNOBS = """
 () => [...document.querySelectorAll('button, a')]
   .filter((e) => e.getClientRects().length)
@@ -56,7 +63,7 @@ def opened(page: Page, plan: str) -> Page:
     page.goto(f"{plan}/bench")
     expect(page.locator("#main")).to_be_visible()
     page.evaluate("navigator.serviceWorker.ready.then(() => true)")
-    page.wait_for_function("navigator.serviceWorker.controller !== null")
+    page.evaluate(CONTROLLED)
     return page
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, expect
 
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.mould_document import MouldDocument
@@ -234,7 +234,7 @@ def test_the_page_follows_the_reader_and_goes_back(opened: Callable[..., Page]) 
     assert "December" in page.inner_text("[data-out=start]")
     assert page.is_visible("text=In a mould of another shape")
     page.click("text=Back to the published numbers")
-    page.wait_for_function("!document.documentElement.classList.contains('other-mould')")
+    expect(page.locator("html")).not_to_contain_class("other-mould")
     assert page.inner_text("main") == before
 
 
