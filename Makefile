@@ -37,6 +37,7 @@ doctests: $(READY_TEST)
 fix: $(READY_TEST) ## Format, mend what lint can mend, write the generated reference pages
 	@$(BIN)/ruff check --fix .
 	@$(BIN)/ruff format .
+	@$(BIN)/python tools/catalogue || true
 	@$(BIN)/python tools/reference
 
 fuzz: $(READY_TEST) ## Property tests with fresh random input (COUNT=2000 examples a law)

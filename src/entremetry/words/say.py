@@ -1,0 +1,41 @@
+"""Messages in the language that is spoken."""
+
+from __future__ import annotations
+
+from entremetry.words.language import ENGLISH, current
+
+
+def say(message: str, /, **fields: object) -> str:
+    """A message with its fields filled in, in the language that is spoken.
+
+    The message is a constant of the code: it is the key of the catalogues. Fields are anything,
+    an author's text too; they are never looked up.
+    """
+    spoken = current()
+    known = message if spoken is ENGLISH else spoken.messages.gettext(message)
+    return known.format(**fields) if fields else known
+
+
+def say_as(context: str, message: str, /, **fields: object) -> str:
+    """The same for a message that means two things: the context tells which is meant."""
+    spoken = current()
+    known = message if spoken is ENGLISH else spoken.messages.pgettext(context, message)
+    return known.format(**fields) if fields else known
+
+
+def say_count(one: str, many: str, number: float, /, **fields: object) -> str:
+    """A message for so many of a thing; `{number}` may stand in it.
+
+    A language has its own rule for which form a number takes: 1.5 is one in French.
+    """
+    spoken = current()
+    if spoken is ENGLISH:
+        known = one if number == 1 else many
+    else:
+        known = spoken.messages.ngettext(one, many, int(number))
+    return known.format(**{"number": number, **fields})
+
+
+def say_later(message: str) -> str:
+    """A constant that is said later: it goes into the catalogues and stays as it is."""
+    return message
