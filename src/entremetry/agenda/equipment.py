@@ -15,6 +15,7 @@ from entremetry.method.shaping import Bake
 from entremetry.method.step import AnyStep
 from entremetry.planning import Need, Part, Resource
 from entremetry.quantities import format_celsius, format_mass, format_volume
+from entremetry.words import say
 
 HOB, MIXER, BENCH = "hob", "mixer", "bench"
 FREEZER, FRIDGE, FREEZING = "freezer", "fridge", "freezing"
@@ -39,7 +40,7 @@ class Equipment:
     def ovens(self) -> tuple[tuple[str, int], ...]:
         """Name of each oven and the trays it takes."""
         owned = self.kitchen.ovens if self.kitchen else []
-        return tuple((oven.name, oven.trays) for oven in owned) or (("Oven", 1),)
+        return tuple((oven.name, oven.trays) for oven in owned) or ((say("Oven"), 1),)
 
     def resources(self) -> tuple[Resource, ...]:
         """Everything there is, moulds left out."""
@@ -47,32 +48,43 @@ class Equipment:
 
     def things(self) -> Iterator[Thing]:
         """What each resource is called."""
-        bowls = self.kitchen.mixers[0].name if self.kitchen and self.kitchen.mixers else "mixer"
-        yield Thing(id=HOB, name="ring of the hob", place="hob")
+        bowls = (
+            self.kitchen.mixers[0].name if self.kitchen and self.kitchen.mixers else say("mixer")
+        )
+        yield Thing(id=HOB, name=say("ring of the hob"), place=say("hob"))
         yield Thing(id=MIXER, name=bowls, place=bowls)
-        yield Thing(id=BENCH, name="place at the bench", place="bench")
-        yield Thing(id=FREEZER, name="room in the freezer, in decilitres", place="freezer")
-        yield Thing(id=FRIDGE, name="room in the fridge, in decilitres", place="fridge")
-        power = "what the freezer can freeze in a day, in units of 100 g"
+        yield Thing(id=BENCH, name=say("place at the bench"), place=say("bench"))
+        yield Thing(
+            id=FREEZER, name=say("room in the freezer, in decilitres"), place=say("freezer")
+        )
+        yield Thing(id=FRIDGE, name=say("room in the fridge, in decilitres"), place=say("fridge"))
+        power = say("what the freezer can freeze in a day, in units of 100 g")
         yield Thing(id=FREEZING, name=power, place="")
         for number, (name, _) in enumerate(self.ovens):
-            yield Thing(id=oven_id(number), name=f"trays in the oven '{name}'", place=name)
+            yield Thing(
+                id=oven_id(number), name=say("trays in the oven '{oven}'", oven=name), place=name
+            )
 
     def assumptions(self) -> Iterator[str]:
         """What a kitchen does not say and is taken for granted."""
         if self.kitchen is None:
-            yield "No kitchen is described: one oven with one tray, one mixer, a hob of four rings."
+            yield say(
+                "No kitchen is described: one oven with one tray, one mixer, a hob of four rings."
+            )
             return
         if not self.kitchen.ovens:
-            yield "The kitchen lists no oven: one with one tray is assumed."
+            yield say("The kitchen lists no oven: one with one tray is assumed.")
         if not self.kitchen.mixers:
-            yield "The kitchen lists no mixer: one with one bowl is assumed."
+            yield say("The kitchen lists no mixer: one with one bowl is assumed.")
         if self.kitchen.hobs is None:
-            yield f"The kitchen does not say how many hob rings: {ASSUMED_HOBS} are assumed."
+            yield say(
+                "The kitchen does not say how many hob rings: {number} are assumed.",
+                number=ASSUMED_HOBS,
+            )
         if not any(freezer.volume for freezer in self.kitchen.freezers):
-            yield "The room in the freezer is not known, so it is not counted."
+            yield say("The room in the freezer is not known, so it is not counted.")
         if not any(fridge.volume for fridge in self.kitchen.fridges):
-            yield "The room in the fridge is not known, so it is not counted."
+            yield say("The room in the fridge is not known, so it is not counted.")
 
     def needs(self, step: AnyStep, batch: ComponentBatch | None) -> tuple[Need, ...]:
         """What a step takes up while it lasts; `batch` is its component, if it has one."""
@@ -119,15 +131,24 @@ class Equipment:
         size, wanted = self.size(place), decilitres(volume)
         if size is not None and wanted > size:
             needs, has = (format_volume(room * DECILITRE) for room in (wanted, size))
-            yield f"{name} takes about {needs} of the {place}, which has {has}: not all of it fits."
+            yield say(
+                "{name} takes about {needs} of the {place}, which has {has}: not all of it fits.",
+                name=name,
+                needs=needs,
+                place=say(place),
+                has=has,
+            )
 
     def freezing_shortage(self, mass: float, name: str) -> Iterator[str]:
         """That so much [kg] at once is more than the freezers freeze in a day."""
         most = self.freezes_per_day
         if most is not None and mass > most * HECTOGRAM:
-            yield (
-                f"{name}: {format_mass(mass)} to freeze at once, and the freezers freeze "
-                f"{format_mass(most * HECTOGRAM)} in a day; it takes longer than planned."
+            yield say(
+                "{name}: {mass} to freeze at once, and the freezers freeze {most} in a day; "
+                "it takes longer than planned.",
+                name=name,
+                mass=format_mass(mass),
+                most=format_mass(most * HECTOGRAM),
             )
 
     @property

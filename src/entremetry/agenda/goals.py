@@ -4,29 +4,37 @@ from __future__ import annotations
 
 from entremetry.agenda.agenda import GoalReached
 from entremetry.planning import Goal, GoalReport
+from entremetry.words import decimal, say, say_later
 
 GOALS = {
-    Goal.SESSIONS: "Working sessions",
-    Goal.BENCH: "Time at the bench",
-    Goal.FRESHNESS: "Freshness",
-    Goal.SPREAD: "Work in the fullest session",
-    Goal.FINISH: "End of all work",
-    Goal.MOVES: "Work that moved",
+    Goal.SESSIONS: say_later("Working sessions"),
+    Goal.BENCH: say_later("Time at the bench"),
+    Goal.FRESHNESS: say_later("Freshness"),
+    Goal.SPREAD: say_later("Work in the fullest session"),
+    Goal.FINISH: say_later("End of all work"),
+    Goal.MOVES: say_later("Work that moved"),
 }
 
 
 def goal_reached(report: GoalReport) -> GoalReached:
     """One goal in words."""
-    return GoalReached(name=GOALS[report.goal], text=_reached(report), proved=report.proved)
+    return GoalReached(name=say(GOALS[report.goal]), text=_reached(report), proved=report.proved)
 
 
 def _reached(report: GoalReport) -> str:
     if report.goal is Goal.FRESHNESS:
-        return "no later is possible" if report.proved else f"within {report.gap:.1%} of the best"
-    say = str if report.goal is Goal.SESSIONS else minutes
+        if report.proved:
+            return say("no later is possible")
+        share = say("{number}%", number=decimal(f"{100.0 * report.gap:.1f}"))
+        return say("within {share} of the best", share=share)
+    told = str if report.goal is Goal.SESSIONS else minutes
     if report.proved:
-        return f"{say(report.value)}, and no plan needs less"
-    return f"{say(report.value)}; every plan needs {say(report.bound)} at least"
+        return say("{value}, and no plan needs less", value=told(report.value))
+    return say(
+        "{value}; every plan needs {bound} at least",
+        value=told(report.value),
+        bound=told(report.bound),
+    )
 
 
 def minutes(value: int) -> str:

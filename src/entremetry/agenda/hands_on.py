@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from entremetry.method.step import AnyStep
+from entremetry.words import say
 
 BY_PIECES = ("fill", "unmould", "glaze-at", "place", "cut", "roll", "pour")
 """Steps done piece by piece; the others are done in a bowl, a pan or an oven."""
@@ -59,13 +60,16 @@ def hands_on(step: AnyStep, pieces_written: int) -> HandsOn:
     """
     if step.hands_on is None:
         fixed, per_piece = USUAL[step.step]
-        because = "hands as is usual, no source; state hands_on" if fixed else ""
+        because = say("hands as is usual, no source; state hands_on") if fixed else ""
         return HandsOn(fixed=fixed, per_piece=per_piece, because=because)
     minutes = step.hands_on / 60.0
     share = FIXED[step.step in BY_PIECES]
     return HandsOn(
         fixed=minutes * share,
         per_piece=minutes * (1.0 - share) * 60.0 / pieces_written,
-        because=f"hands as the document says for {pieces_written}, {share:.0%} of it whatever the "
-        "number",
+        because=say(
+            "hands as the document says for {pieces}, {share} of it whatever the number",
+            pieces=pieces_written,
+            share=say("{number}%", number=f"{100.0 * share:.0f}"),
+        ),
     )

@@ -7,6 +7,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from entremetry.errors import QuantityError
+from entremetry.words import say, weekday_and_date
 
 WRITTEN = "a local date and time, such as 2026-11-28 19:00"
 FIRST_YEAR, LAST_YEAR = 1970, 2999
@@ -102,12 +103,12 @@ class Clock:
 
 def said(moment: datetime) -> str:
     """A moment as day and hour in words."""
-    return f"{day(moment)}, {clock(moment)}"
+    return say("{day}, {hour}", day=day(moment), hour=clock(moment))
 
 
 def day(moment: datetime) -> str:
     """Weekday, day and month in full."""
-    return f"{moment:%A} {moment.day} {moment:%B}"
+    return weekday_and_date(moment.date())
 
 
 def clock(moment: datetime) -> str:

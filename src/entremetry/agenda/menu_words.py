@@ -18,6 +18,7 @@ from entremetry.agenda.telling_steps import task_words
 from entremetry.agenda.words import TaskWords
 from entremetry.planning import Merge
 from entremetry.planning.batches import round_id
+from entremetry.words import say, say_count
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,7 +50,9 @@ class MenuWords:
         """What each resource is called."""
         yield from self.flows.equipment.things()
         for name in dict.fromkeys((each.mould, each.name) for each in self.flows.mouldings):
-            yield Thing(id=mould_id(name[0]), name=f"trays of '{name[1]}'", place=name[1])
+            yield Thing(
+                id=mould_id(name[0]), name=say("trays of '{mould}'", mould=name[1]), place=name[1]
+            )
 
     def assumptions(self) -> Iterator[str]:
         """What documents and kitchen do not tell."""
@@ -59,14 +62,21 @@ class MenuWords:
         for course in self.flows.courses:
             mould = course.dessert.mould
             if not mould.vessel and mould.id not in self.flows.moulds:
-                trays = "1 tray" if mould.owned == 1 else f"{mould.owned} trays"
-                yield f"The kitchen does not list the mould '{mould.name}': {trays} assumed."
+                yield say_count(
+                    "The kitchen does not list the mould '{mould}': {number} tray assumed.",
+                    "The kitchen does not list the mould '{mould}': {number} trays assumed.",
+                    mould.owned,
+                    mould=mould.name,
+                )
         with_mould = {moulding.emptied_by for moulding in self.flows.mouldings}
         for course, draft in self.flows.each:
             frozen = draft.component and draft.step.step == "freeze-until"
             if frozen and draft.id not in with_mould:
                 name = course.dessert.names[draft.component]
-                yield f"{name}: the kitchen lists no mould of its shape; enough are assumed."
+                yield say(
+                    "{name}: the kitchen lists no mould of its shape; enough are assumed.",
+                    name=name,
+                )
 
     def cautions(self) -> Iterator[str]:
         """What may go wrong with it."""
@@ -76,9 +86,10 @@ class MenuWords:
         for course in self.flows.courses:
             for component in course.components:
                 if hot_when_ready(component):
-                    yield (
-                        f"{component.name} is hot when it is finished: if it waits, cool it below "
-                        "21 °C within two hours and keep it in the fridge."
+                    yield say(
+                        "{name} is hot when it is finished: if it waits, cool it below "
+                        "21 °C within two hours and keep it in the fridge.",
+                        name=component.name,
                     )
         holding = Holding(equipment=self.flows.equipment, ids=self.flows.ids)
         for course, stay in self.flows.stays:

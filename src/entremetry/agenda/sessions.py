@@ -9,6 +9,7 @@ from entremetry.agenda.local_time import Clock
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.kitchen.kitchen_document import Person as Cook
 from entremetry.planning import Person, Session, Window
+from entremetry.words import say
 
 WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 ALONE = "the cook"
@@ -38,7 +39,11 @@ def assumed(kitchen: KitchenDocument | None) -> str:
     """What is taken for granted about hours, if anything."""
     if kitchen is not None and any(cook.free for cook in kitchen.people):
         return ""
-    return f"Nobody's free hours are told: one cook is free from {USUAL[0]} to {USUAL[1]} each day."
+    return say(
+        "Nobody's free hours are told: one cook is free from {first} to {last} each day.",
+        first=USUAL[0],
+        last=USUAL[1],
+    )
 
 
 def hours(cook: Cook, day: date) -> list[Hours]:

@@ -10,6 +10,7 @@ from entremetry.dessert.telling import line_names
 from entremetry.method.route import route
 from entremetry.method.wording import sentence, sentences
 from entremetry.quantities import format_mass
+from entremetry.words import say
 
 
 def task_words(
@@ -67,5 +68,5 @@ def _of_assembly(course: Course, draft: StepDraft, share: float) -> tuple[str, t
     cavities = round(sheet.mould.cavities * share)
     if draft.step.step == "fill":
         each = tuple(step.text for step in sheet.fill_steps)
-        return text, (f"{cavities} cavities", *each) if cavities > 1 else each
+        return text, (say("{number} cavities", number=cavities), *each) if cavities > 1 else each
     return text, ()

@@ -13,6 +13,7 @@ from entremetry.method.step import AnyStep
 from entremetry.method.waiting import FreezeUntil, Hold, ThawUntil
 from entremetry.quantities import format_duration
 from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.words import say
 
 Answers = Callable[[str], StepTemperatures]
 """Temperatures of a step by its id."""
@@ -67,11 +68,13 @@ def wait(step: AnyStep, *, hands: float, step_id: str | None, answers: Answers) 
 def _held(step: Hold) -> Wait:
     """A step that ends when it is wanted."""
     if step.time is not None:
-        return Wait(minutes=0, most=_minutes(step.time), because="as long as the document lets it")
+        return Wait(
+            minutes=0, most=_minutes(step.time), because=say("as long as the document lets it")
+        )
     return Wait(
         minutes=0,
         most=HELD[rests_cold(step)],
-        because="held as long as is usual, no source; state its time",
+        because=say("held as long as is usual, no source; state its time"),
     )
 
 
@@ -80,33 +83,46 @@ def _computed(step: AnyStep, hands: float, step_id: str, answers: Answers) -> Wa
         found = answers(step_id)
     except EntremetryError as error:
         stated = _stated(step, hands)
-        return Wait(minutes=stated.minutes, because=f"{stated.because}, since {error}")
+        return Wait(
+            minutes=stated.minutes,
+            because=say("{because}, since {error}", because=stated.because, error=error),
+        )
     if found.time is None:
         stated = _stated(step, hands)
         return Wait(
             minutes=stated.minutes,
             because=stated.because,
-            caution=f"{found.name}: {found.reason}; planned with {stated.because}",
+            caution=say(
+                "{step}: {reason}; planned with {because}",
+                step=found.name,
+                reason=found.reason,
+                because=stated.because,
+            ),
         )
     if isinstance(step, CoolTo):
-        because = f"computed: about {format_duration(found.time)}"
+        because = say("computed: about {time}", time=format_duration(found.time))
         return Wait(minutes=_rest(found.time / 60.0, hands), because=because)
     sure = found.time if found.high is None else found.high
     minutes = math.ceil(sure / 60.0 / ROUNDED) * ROUNDED
     because = (
-        f"computed: about {format_duration(found.time)}, at most {format_duration(sure)}; the "
-        f"longer is planned, and it depends mostly on {found.mostly}"
+        say(
+            "computed: about {time}, at most {longest}; the longer is planned, and it depends "
+            "mostly on {cause}",
+            time=format_duration(found.time),
+            longest=format_duration(sure),
+            cause=found.mostly,
+        )
         if found.mostly
-        else f"computed: {format_duration(sure)}"
+        else say("computed: {time}", time=format_duration(sure))
     )
     return Wait(minutes=minutes, because=because)
 
 
 def _stated(step: AnyStep, hands: float) -> Wait:
     if step.time is not None:
-        minutes, because = step.time / 60.0, "the time that the document states"
+        minutes, because = step.time / 60.0, say("the time that the document states")
     elif step.step in USUAL:
-        minutes, because = USUAL[step.step], "a time as is usual, no source"
+        minutes, because = USUAL[step.step], say("a time as is usual, no source")
     else:
         return Wait(minutes=0)
     if isinstance(step, WITHIN_HANDS):

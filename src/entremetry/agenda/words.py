@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from entremetry.words import say
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TaskWords:
@@ -27,8 +29,10 @@ class TaskWords:
         whose = self.component_name or self.dessert_name
         if self.kind == "serve":
             return whose
-        number = f" (round {self.round})" if self.rounds > 1 else ""
-        return f"{whose}: {first_words(self.text)}{number}"
+        named = say("{whose}: {step}", whose=whose, step=first_words(self.text))
+        if self.rounds <= 1:
+            return named
+        return say("{step} (round {number})", step=named, number=self.round)
 
 
 def first_words(text: str) -> str:

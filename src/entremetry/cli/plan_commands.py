@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from entremetry.cli.options import Json, KitchenFile
+from entremetry.cli.options import Json, KitchenFile, LanguageCode
 
 if TYPE_CHECKING:
     from entremetry.usecases.plans import Planned
@@ -65,6 +65,7 @@ def plan(
     begin: Annotated[
         str | None, typer.Option(help="Nothing begins before.", metavar="WHEN")
     ] = None,
+    language: LanguageCode = "en",
     seconds: Seconds = None,
     svg: Svg = None,
     calendar: CalendarFile = None,
@@ -82,7 +83,12 @@ def plan(
     kitchen_text = None if kitchen is None else read_text(kitchen, what="kitchen document")
     found = planned(
         lambda limits: plan_menu(
-            menu, serve=hour, kitchen_text=kitchen_text, begin=begin, limits=limits
+            menu,
+            serve=hour,
+            kitchen_text=kitchen_text,
+            begin=begin,
+            limits=limits,
+            language=language,
         ),
         seconds=seconds,
     )
@@ -184,14 +190,17 @@ def _write(found: Planned, wanted: Wanted) -> None:
     from entremetry.publish.agenda_wording import menu
     from entremetry.store.files import write_atomically
     from entremetry.usecases.plans import planned_text
+    from entremetry.words import say, speaking
 
     agenda = found.agenda
-    if wanted.svg is not None:
-        drawing = agenda_svg(agenda, title=f"Plan for {menu(agenda)}", standalone=True)
-        write_atomically(wanted.svg, drawing.encode())
-    if wanted.calendar is not None:
-        write_atomically(wanted.calendar, calendar(agenda, stamp=datetime.now(UTC)))
-    if wanted.sheet is not None:
-        write_atomically(wanted.sheet, day_sheet(agenda).encode())
+    with speaking(found.language):
+        if wanted.svg is not None:
+            title = say("Plan for {menu}", menu=menu(agenda))
+            drawing = agenda_svg(agenda, title=title, standalone=True)
+            write_atomically(wanted.svg, drawing.encode())
+        if wanted.calendar is not None:
+            write_atomically(wanted.calendar, calendar(agenda, stamp=datetime.now(UTC)))
+        if wanted.sheet is not None:
+            write_atomically(wanted.sheet, day_sheet(agenda).encode())
     if wanted.keep is not None:
         write_atomically(wanted.keep, planned_text(found).encode())

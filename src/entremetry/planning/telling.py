@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from entremetry.planning.fact import Change, Conflict, Fact, FactKind
 from entremetry.planning.task import Side
+from entremetry.words import say, say_as
 
 Namer = Callable[[str], str]
 Clock = Callable[[int], str]
@@ -18,7 +19,7 @@ def as_is(name: str) -> str:
 
 def minute(number: int) -> str:
     """Tell a time as a count of minutes."""
-    return f"minute {number}"
+    return say("minute {number}", number=number)
 
 
 def told_conflict(
@@ -34,84 +35,140 @@ def told_fact(fact: Fact, name: Namer, clock: Clock) -> str:
     named = [name(subject) for subject in fact.subjects]
     first = named[0] if named else ""
     long = duration(fact.minutes)
-    between = f"between {clock(fact.minutes)} and {clock(fact.until)}"
+    hour, until = clock(fact.minutes), clock(fact.until)
     match fact.kind:
         case FactKind.LASTS:
-            return f"'{first}' takes at least {long}"
+            return say("'{task}' takes at least {time}", task=first, time=long)
         case FactKind.WAIT_MOST:
-            return f"the wait in '{first}' may last at most {long}"
+            return say("the wait in '{task}' may last at most {time}", task=first, time=long)
         case FactKind.AT_LEAST:
-            return f"{ends(fact, named)}: at least {long}"
+            return say("{ends}: at least {time}", ends=ends(fact, named), time=long)
         case FactKind.AT_MOST:
-            return f"{ends(fact, named)}: at most {long}"
+            return say("{ends}: at most {time}", ends=ends(fact, named), time=long)
         case FactKind.SERVICE:
-            return f"'{first}' is served at {clock(fact.minutes)}"
+            return say("'{task}' is served at {hour}", task=first, hour=hour)
         case FactKind.EARLIEST:
-            return f"'{first}' starts no earlier than {clock(fact.minutes)}"
+            return say("'{task}' starts no earlier than {hour}", task=first, hour=hour)
         case FactKind.LATEST:
-            return f"'{first}' is over by {clock(fact.minutes)}"
+            return say("'{task}' is over by {hour}", task=first, hour=hour)
         case FactKind.HORIZON:
-            return f"all of it lies {between}"
+            return say("all of it lies between {hour} and {until}", hour=hour, until=until)
         case FactKind.ABSENCE:
-            return f"{first} has no free hands {between}"
+            return say(
+                "{person} has no free hands between {hour} and {until}",
+                person=first,
+                hour=hour,
+                until=until,
+            )
         case FactKind.SESSION:
-            return f"{first} works until {clock(fact.minutes)}"
+            return say("{person} works until {hour}", person=first, hour=hour)
         case FactKind.OFFERED:
-            return f"{first} does not work {between}"
-        case FactKind.CAPACITY:
-            return f"there is no more of '{first}' than {fact.minutes}"
-        case FactKind.HANDS_WANTED:
-            return f"{listed(named, quoted=True)} need {long} of hands in that time"
-        case FactKind.HANDS_FREE:
-            return f"{listed(named)} can give {long} of hands in that time"
-        case FactKind.USE_WANTED:
-            return f"{listed(named[1:], quoted=True)} need '{first}' for {long} in all in that time"
-        case FactKind.USE_FREE:
-            return f"'{first}' is there for {long} in all in that time"
+            return say(
+                "{person} does not work between {hour} and {until}",
+                person=first,
+                hour=hour,
+                until=until,
+            )
+        case _:
+            return told_share(fact, named, long)
+
+
+def told_share(fact: Fact, named: list[str], long: str) -> str:
+    """Return a fact of what several tasks share: hands, or a thing."""
+    first, others = named[0] if named else "", listed(named[1:], quoted=True)
+    if fact.kind is FactKind.CAPACITY:
+        return say("there is no more of '{thing}' than {number}", thing=first, number=fact.minutes)
+    if fact.kind is FactKind.HANDS_WANTED:
+        every = listed(named, quoted=True)
+        return say("{tasks} need {time} of hands in that time", tasks=every, time=long)
+    if fact.kind is FactKind.HANDS_FREE:
+        people = listed(named)
+        return say("{people} can give {time} of hands in that time", people=people, time=long)
+    if fact.kind is FactKind.USE_WANTED:
+        return say(
+            "{tasks} need '{thing}' for {time} in all in that time",
+            tasks=others,
+            thing=first,
+            time=long,
+        )
+    return say("'{thing}' is there for {time} in all in that time", thing=first, time=long)
 
 
 def ends(fact: Fact, named: list[str]) -> str:
     """Say from which end of one task to which end of another."""
-    words = {Side.START.value: "the start", Side.END.value: "the end"}
+    words = {Side.START.value: say("the start"), Side.END.value: say("the end")}
     leaving, reaching = (words[side] for side in fact.sides)
-    return f"from {leaving} of '{named[0]}' to {reaching} of '{named[1]}'"
+    return say(
+        "from {leaving} of '{first}' to {reaching} of '{second}'",
+        leaving=leaving,
+        first=named[0],
+        reaching=reaching,
+        second=named[1],
+    )
 
 
 def told_change(change: Change, *, name: Namer = as_is, clock: Clock = minute) -> str:
     """Return a change as advice."""
-    fact = change.fact
+    fact, by = change.fact, change.by
     named = [name(subject) for subject in fact.subjects]
-    first = named[0] if named else ""
-    by = duration(change.by)
+    first, longer = named[0] if named else "", duration(by)
+    was, later, earlier = (clock(fact.minutes + move) for move in (0, by, -by))
     match fact.kind:
         case FactKind.SERVICE:
-            now = fact.minutes + change.by
-            return f"serve '{first}' at {clock(now)} instead of {clock(fact.minutes)}"
+            return say("serve '{task}' at {hour} instead of {was}", task=first, hour=later, was=was)
         case FactKind.LATEST:
-            now = fact.minutes + change.by
-            return f"let '{first}' end by {clock(now)} instead of {clock(fact.minutes)}"
+            return say(
+                "let '{task}' end by {hour} instead of {was}", task=first, hour=later, was=was
+            )
         case FactKind.EARLIEST:
-            now = fact.minutes - change.by
-            return f"start '{first}' at {clock(now)} instead of {clock(fact.minutes)}"
+            return say(
+                "start '{task}' at {hour} instead of {was}", task=first, hour=earlier, was=was
+            )
         case FactKind.SESSION:
-            return f"let {first} work {by} longer, until {clock(fact.minutes + change.by)}"
+            return say(
+                "let {person} work {time} longer, until {hour}",
+                person=first,
+                time=longer,
+                hour=later,
+            )
         case FactKind.OFFERED:
-            return f"let {first} work between {clock(fact.minutes)} and {clock(fact.until)} too"
+            until = clock(fact.until)
+            return say(
+                "let {person} work between {hour} and {until} too",
+                person=first,
+                hour=was,
+                until=until,
+            )
         case FactKind.CAPACITY:
-            return f"have {change.by} more of '{first}': {fact.minutes + change.by}"
+            return say(
+                "have {more} more of '{thing}': {number}",
+                more=by,
+                thing=first,
+                number=fact.minutes + by,
+            )
         case FactKind.WAIT_MOST:
-            return f"let the wait in '{first}' last {by} longer than {duration(fact.minutes)}"
+            return say(
+                "let the wait in '{task}' last {time} longer than {was}",
+                task=first,
+                time=longer,
+                was=duration(fact.minutes),
+            )
         case FactKind.AT_MOST:
-            return f"{ends(fact, named)}: {by} more than {duration(fact.minutes)}"
+            return say(
+                "{ends}: {time} more than {was}",
+                ends=ends(fact, named),
+                time=longer,
+                was=duration(fact.minutes),
+            )
         case _:
-            return f"let everything end {by} later"
+            return say("let everything end {time} later", time=longer)
 
 
 def duration(minutes: int) -> str:
     """Return minutes as days, hours and minutes."""
     days, rest = divmod(minutes, 1440)
     hours, rest = divmod(rest, 60)
-    parts = [(days, "d"), (hours, "h"), (rest, "min")]
+    parts = [(days, say("d")), (hours, "h"), (rest, "min")]
     return " ".join(f"{count} {unit}" for count, unit in parts if count) or "0 min"
 
 
@@ -119,6 +176,7 @@ def listed(names: list[str], *, quoted: bool = False) -> str:
     """Return names as a list in words."""
     shown = [f"'{name}'" if quoted else name for name in names]
     if len(shown) > 6:
-        shown = [*shown[:5], f"{len(shown) - 5} more"]
+        shown = [*shown[:5], say("{number} more", number=len(shown) - 5)]
     *most, last = shown or [""]
-    return f"{', '.join(most)} and {last}" if most else last
+    joint = say_as("between two things", " and ")
+    return f"{', '.join(most)}{joint}{last}" if most else last

@@ -37,11 +37,12 @@ from entremetry.publish.agenda_wording import (
     title,
 )
 from entremetry.publish.markup import plain
+from entremetry.words import current, say
 
 if TYPE_CHECKING:
     from icalendar import Alarm, Calendar, Event
 
-PRODUCT = "-//Entremetry//Plan//EN"
+PRODUCT = "-//Entremetry//Plan//{code}"
 NAMESPACE = UUID("5f0c8c0e-6a53-5d0e-9a8a-2d0f3b6e7c41")
 BEFORE_A_SESSION = 15
 """Minutes from the reminder to the session."""
@@ -59,7 +60,7 @@ def calendar(agenda: Agenda, *, stamp: datetime) -> bytes:
     from icalendar import Calendar
 
     made = Calendar()
-    made.add("prodid", PRODUCT)
+    made.add("prodid", PRODUCT.format(code=current().code.upper()))
     made.add("version", "2.0")
     made.add("calscale", "GREGORIAN")
     made.add("x-wr-calname", text(menu(agenda)))
@@ -102,12 +103,13 @@ def _session(
     all_waits: tuple[Wait, ...],
     stamp: datetime,
 ) -> Event:
-    summary = f"At the bench: {listed(desserts(there)) if there else menu(agenda)}"
+    what = listed(desserts(there)) if there else menu(agenda)
+    summary = say("At the bench: {what}", what=what)
     running = [wait for wait in meanwhile(session, all_waits) if order(wait) < order(session)]
     lines = [
         *(line for work in there for line in told(work, all_waits)),
-        *(f"Meanwhile: {title(wait.task)}, {goes_on(wait.start, wait.end)}" for wait in running),
-        *(f"Served: {served(each)}" for each in agenda.served),
+        *(say("Meanwhile: {step}, {lasting}", **going(wait)) for wait in running),
+        *(say("Served: {what}", what=served(each)) for each in agenda.served),
     ]
     event = _event(agenda, f"session {session.id}", session, summary, "\n".join(lines), stamp)
     before = timedelta(minutes=-BEFORE_A_SESSION)
@@ -126,19 +128,28 @@ def desserts(there: tuple[Work, ...]) -> tuple[str, ...]:
 
 def told(work: Work, all_waits: tuple[Wait, ...]) -> list[str]:
     """One go in a line, with its sentences and amounts below."""
-    again = " (again)" if work.again else ""
-    head = f"{clock(work.start)} {title(*work.tasks)}{again}, {lasting(work.minutes)}"
-    lines = [", then ".join([head, *(goes_on(w.start, w.end) for w in next_to(work, all_waits))])]
+    step = title(*work.tasks)
+    step = say("{step} (again)", step=step) if work.again else step
+    head = f"{clock(work.start)} {step}, {lasting(work.minutes)}"
+    for wait in next_to(work, all_waits):
+        head = say("{step}, then {lasting}", step=head, lasting=goes_on(wait.start, wait.end))
+    lines = [head]
     for task in () if work.again else work.tasks:
         lines.append(f"  {task.text}")
         lines += [f"  - {amount}" for amount in task.amounts]
     return lines
 
 
+def going(wait: Wait) -> dict[str, str]:
+    """What goes on, and how long."""
+    return {"step": title(wait.task), "lasting": goes_on(wait.start, wait.end)}
+
+
 def over(wait: Wait) -> str:
     """What a reminder at the end of a wait says."""
-    after = f"; now {title(wait.then)}" if wait.then and wait.then != wait.task else ""
-    return f"Over: {title(wait.task)}{after}"
+    if wait.then is None or wait.then == wait.task:
+        return say("Over: {step}", step=title(wait.task))
+    return say("Over: {step}; now {next}", step=title(wait.task), next=title(wait.then))
 
 
 def _moment(agenda: Agenda, work: Work, stamp: datetime) -> Event:
@@ -151,7 +162,8 @@ def _moment(agenda: Agenda, work: Work, stamp: datetime) -> Event:
 
 def _wait(agenda: Agenda, wait: Wait, number: int, stamp: datetime) -> Event:
     until = clock_from(wait.end, wait.start)
-    words = f"{wait.task.text}\nIt goes on by itself to {until}."
+    alone = say("It goes on by itself to {hour}.", hour=until)
+    words = f"{wait.task.text}\n{alone}"
     places = f" ({', '.join(wait.task.uses)})" if wait.task.uses else ""
     key = f"wait {number} {wait.task.id}"
     event = _event(agenda, key, wait, f"{title(wait.task)}{places}", words, stamp, free=True)

@@ -15,6 +15,7 @@ from entremetry.publish.drawing import INK, PAPER, PAPER_INK
 from entremetry.publish.markup import element, escaped, number
 from entremetry.publish.palette import KIND_COLOURS, apart, flavour
 from entremetry.publish.temperature_curves import SANS
+from entremetry.words import say
 
 Look: TypeAlias = dict[str, str | float | None]
 USUAL_WIDTH = 680.0
@@ -127,19 +128,22 @@ def key(top: float, left: float, wide: float, prefix: str) -> tuple[list[str], f
     block: Look = {"rx": 2.0, "fill": sample, "stroke": INK, "stroke_width": 1.2}
     stripes: Look = {"fill": f"url(#{prefix}-stripes)", "stroke": INK, "stroke_width": 0.8}
     entries = (
-        (element("rect", x=0.0, y=0.0, width=12.0, height=12.0, **block), "hands at work"),
-        (element("rect", x=3.0, y=0.0, width=6.0, height=12.0, **stripes), "goes on by itself"),
+        (element("rect", x=0.0, y=0.0, width=12.0, height=12.0, **block), say("hands at work")),
+        (
+            element("rect", x=3.0, y=0.0, width=6.0, height=12.0, **stripes),
+            say("goes on by itself"),
+        ),
         (
             element("path", d="M-2 6q4 -5 8 0t8 0", fill="none", stroke=INK, stroke_width=1.3),
-            "time drawn shorter",
+            say("time drawn shorter"),
         ),
     )
     layers_, x, y = [], left, top
-    for mark, said in entries:
-        length = 34.0 + 6.2 * len(said)
+    for mark, told in entries:
+        length = 34.0 + 6.2 * len(told)
         if x > left and x + length > wide:
             x, y = left, y + 18.0
         place = f"translate({number(x)} {number(y)})"
-        layers_ += [element("g", mark, text(said, 20.0, 10.5, size=11.0), transform=place)]
+        layers_ += [element("g", mark, text(told, 20.0, 10.5, size=11.0), transform=place)]
         x += length
     return layers_, y + 16.0

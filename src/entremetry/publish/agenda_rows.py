@@ -8,9 +8,11 @@ from datetime import datetime
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
 from entremetry.publish.agenda_days import Wait, Work, next_to, order
-from entremetry.publish.agenda_wording import counted, goes_on, lasting, verb
+from entremetry.publish.agenda_wording import goes_on, lasting, pieces, verb
 from entremetry.publish.agenda_wording import what as what_of
 from entremetry.publish.temperature_marks import fold
+from entremetry.publish.typography import NO_BREAK
+from entremetry.words import say, say_count
 
 LINE = 14.0
 ROW_FOOT = 6.0
@@ -59,13 +61,13 @@ def all_rows(
                 wait.start, verb(wait.task), [wait.task], goes_on(wait.start, wait.end), column
             )
         if wait.end < bounds_[1] and not held(wait.end, agenda.sessions) and wait.then is None:
-            yield made(wait.end, "Ready", [wait.task], "", column)
+            yield made(wait.end, say("Ready"), [wait.task], "", column)
     for each in served:
-        text = f"{each.name}, {counted(each.pieces, 'piece')}"
+        text, strong = f"{each.name}, {pieces(each.pieces)}", say("Served")
         yield Row(
             at=each.at,
-            strong="Served",
-            names=tuple(folded("Served", text, column)),
+            strong=strong,
+            names=tuple(folded(strong, text, column)),
             details=(),
             lanes=(),
         )
@@ -75,18 +77,22 @@ def done_row(over: Sequence[AgendaTask]) -> Iterator[Row]:
     """How many steps of a day are over, where the first began."""
     if over:
         at = min((task.start for task in over), key=datetime.timestamp)
-        count = counted(len(over), "step")
-        yield Row(at=at, strong=f"{DONE}Done", names=(count,), details=(), lanes=())
+        count = say_count("{number} step", "{number} steps", len(over)).replace(" ", NO_BREAK)
+        strong = DONE + say("Done")
+        yield Row(at=at, strong=strong, names=(count,), details=(), lanes=())
 
 
 def row_of(work: Work, waiting: Sequence[Wait], column: float) -> Row:
     """Words of one go: the step, what it is done to, how long, and the wait that follows."""
-    strong = f"Back to {verb(work.task).lower()}" if work.again else verb(work.task)
+    strong = verb(work.task)
+    if work.again:
+        strong = say("Back to {step}", step=strong.lower())
     mark = DONE if all(task.state is State.DONE for task in work.tasks) else ""
     following = next_to(work, waiting)
-    told = [lasting(work.minutes), *(f"then {goes_on(w.start, w.end)}" for w in following)]
+    going = (say("then {lasting}", lasting=goes_on(w.start, w.end)) for w in following)
+    told = [lasting(work.minutes), *going]
     if work.task.state is State.UNDER_WAY:
-        told.insert(0, "under way")
+        told.insert(0, say("under way"))
     if work.task.moved and not work.again:
         told.append(moved(work.task.moved))
     return made(work.start, mark + strong, work.tasks, ", ".join(told), column)
@@ -94,7 +100,9 @@ def row_of(work: Work, waiting: Sequence[Wait], column: float) -> Row:
 
 def moved(minutes: int) -> str:
     """By how much a step stands elsewhere than it did."""
-    return f"{lasting(abs(minutes))} {'later' if minutes > 0 else 'earlier'} than before"
+    if minutes > 0:
+        return say("{time} later than before", time=lasting(minutes))
+    return say("{time} earlier than before", time=lasting(-minutes))
 
 
 def made(

@@ -20,6 +20,7 @@ from entremetry.publish.agenda_days import (
 )
 from entremetry.publish.agenda_drawing import agenda_svg
 from entremetry.publish.recipe_page import accent, environment, stylesheet
+from entremetry.words import current, say
 
 WIDE, PAPER, NARROW = 900, 760, 290
 """Widths of the drawing on a screen, on paper and on a telephone."""
@@ -52,7 +53,7 @@ def day_sheet(agenda: Agenda) -> str:
     from markupsafe import Markup
 
     name = agenda_wording.menu(agenda)
-    title = f"Plan for {name}"
+    title = say("Plan for {menu}", menu=name)
     return (
         environment()
         .get_template("agenda_sheet.html")
@@ -66,7 +67,9 @@ def day_sheet(agenda: Agenda) -> str:
             wide=Markup(agenda_svg(agenda, title=title, width_px=WIDE)),
             paper=Markup(agenda_svg(agenda, title=title, width_px=PAPER, brief=True)),
             narrow=Markup(agenda_svg(agenda, title=title, width_px=NARROW)),
-            say=agenda_wording,
+            say=say,
+            words=agenda_wording,
+            tag=current().tag,
         )
     )
 

@@ -2,20 +2,47 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served
 from entremetry.agenda.local_time import clock, day, minutes_between, said
 from entremetry.publish import typography
 from entremetry.publish.typography import NO_BREAK
+from entremetry.words import say, say_as, say_count, short_weekday
+
+VERBS: Mapping[str, Callable[[], str]] = {
+    "weigh": lambda: say_as("a step in one word", "Weigh"),
+    "soak": lambda: say_as("a step in one word", "Soak"),
+    "mix": lambda: say_as("a step in one word", "Mix"),
+    "melt": lambda: say_as("a step in one word", "Melt"),
+    "simmer": lambda: say_as("a step in one word", "Simmer"),
+    "cook-to": lambda: say_as("a step in one word", "Cook"),
+    "cool-to": lambda: say_as("a step in one word", "Cool"),
+    "strain": lambda: say_as("a step in one word", "Strain"),
+    "whip": lambda: say_as("a step in one word", "Whip"),
+    "fold": lambda: say_as("a step in one word", "Fold"),
+    "roll": lambda: say_as("a step in one word", "Roll"),
+    "cut": lambda: say_as("a step in one word", "Cut"),
+    "bake": lambda: say_as("a step in one word", "Bake"),
+    "pour": lambda: say_as("a step in one word", "Pour"),
+    "place": lambda: say_as("a step in one word", "Place"),
+    "fill": lambda: say_as("a step in one word", "Fill"),
+    "freeze-until": lambda: say_as("a step in one word", "Freeze"),
+    "unmould": lambda: say_as("a step in one word", "Unmould"),
+    "glaze-at": lambda: say_as("a step in one word", "Glaze"),
+    "thaw-until": lambda: say_as("a step in one word", "Thaw"),
+    "rest": lambda: say_as("a step in one word", "Rest"),
+    "hold": lambda: say_as("a step in one word", "Hold"),
+    "serve": lambda: say_as("a step in one word", "Serve"),
+}
 
 
 def clock_from(moment: datetime, seen: datetime) -> str:
     """Hour and minute, after the short weekday where it is another day than `seen`."""
     if moment.date() == seen.date():
         return clock(moment)
-    return f"{moment:%a}{NO_BREAK}{clock(moment)}"
+    return f"{short_weekday(moment.date())}{NO_BREAK}{clock(moment)}"
 
 
 def lasting(minutes: int) -> str:
@@ -25,68 +52,87 @@ def lasting(minutes: int) -> str:
 
 def verb(task: AgendaTask) -> str:
     """What is done, in one word: 'Freeze' of a step that freezes until a temperature."""
-    return task.kind.partition("-")[0].capitalize()
+    known = VERBS.get(task.kind)
+    return known() if known else task.kind.partition("-")[0].capitalize()
 
 
 def what(task: AgendaTask) -> str:
     """What it is done to: the component, or the dessert where the step is about all of it."""
     name = task.component_name or task.dessert_name
-    return f"{name}, {task.round}{NO_BREAK}of{NO_BREAK}{task.rounds}" if task.rounds > 1 else name
+    if task.rounds <= 1:
+        return name
+    share = say("{number} of {all}", number=task.round, all=task.rounds)
+    return f"{name}, {share.replace(' ', NO_BREAK)}"
 
 
 def title(*tasks: AgendaTask) -> str:
     """A step, or several done in one go, in a few words: 'Freeze · Vanilla mousse'."""
-    verbs = " and ".join(dict.fromkeys(map(verb, tasks)))
+    joint = say_as("between two things", " and ")
+    verbs = joint.join(dict.fromkeys(map(verb, tasks)))
     return f"{verbs} · {' + '.join(dict.fromkeys(map(what, tasks)))}"
 
 
 def listed(texts: Sequence[str]) -> str:
     """Texts in a row: 'a, b and c'."""
     *most, last = texts
-    return f"{', '.join(most)} and {last}" if most else last
+    joint = say_as("between two things", " and ")
+    return f"{', '.join(most)}{joint}{last}" if most else last
 
 
 def served(each: Served, seen: datetime | None = None) -> str:
     """A dessert with its pieces and its hour, with the day unless it is that of `seen`."""
     same_day = seen is not None and seen.date() == each.at.date()
     hour = clock(each.at) if same_day else said(each.at)
-    return f"{each.name}, {counted(each.pieces, 'piece')}, {hour}"
+    return f"{each.name}, {pieces(each.pieces)}, {hour}"
 
 
-def counted(number: int, thing: str) -> str:
-    """A number of things: '1 piece', '8 pieces'."""
-    return f"{number}{NO_BREAK}{thing}{'' if number == 1 else 's'}"
+def pieces(number: int) -> str:
+    """A number of pieces that stays on one line: '1 piece', '8 pieces'."""
+    return say_count("{number} piece", "{number} pieces", number).replace(" ", NO_BREAK)
 
 
 def goes_on(start: datetime, end: datetime) -> str:
     """How long something goes on by itself, and until when."""
-    return f"{lasting(minutes_between(start, end))} by itself, to {clock_from(end, start)}"
+    return say(
+        "{time} by itself, to {hour}",
+        time=lasting(minutes_between(start, end)),
+        hour=clock_from(end, start),
+    )
 
 
 def span(session: AgendaSession) -> str:
     """From when to when: '18:30 to 21:35'."""
-    return f"{clock(session.start)} to {clock_from(session.end, session.start)}"
+    last = clock_from(session.end, session.start)
+    return say("{first} to {last}", first=clock(session.start), last=last)
 
 
 def effort(session: AgendaSession) -> str:
     """Work and time between the work: '2 h 10 min of work, 55 min between'."""
-    work = f"{lasting(session.hands_on)} of work"
-    return f"{work}, {lasting(session.idle)} between" if session.idle else work
+    work = say("{time} of work", time=lasting(session.hands_on))
+    if not session.idle:
+        return work
+    return say("{work}, {time} between", work=work, time=lasting(session.idle))
 
 
 def menu(agenda: Agenda) -> str:
     """The names of what is served."""
-    return listed(tuple(dict.fromkeys(each.name for each in agenda.served)) or ("nothing",))
+    return listed(tuple(dict.fromkeys(each.name for each in agenda.served)) or (say("nothing"),))
 
 
 def summary(agenda: Agenda) -> str:
     """The whole plan in sentences, for whoever does not see the drawing."""
     sentences = [
-        f"Session on {day(session.start)}, {span(session)}: {effort(session)}; "
-        f"{'; '.join(_told(agenda, session))}."
+        say(
+            "Session on {day}, {hours}: {effort}; {steps}.",
+            day=day(session.start),
+            hours=span(session),
+            effort=effort(session),
+            steps="; ".join(_told(agenda, session)),
+        )
         for session in agenda.sessions
     ]
-    return " ".join([*sentences, *(f"Served: {served(each)}." for each in agenda.served)])
+    served_ = (say("Served: {what}.", what=served(each)) for each in agenda.served)
+    return " ".join([*sentences, *served_])
 
 
 def _told(agenda: Agenda, session: AgendaSession) -> list[str]:

@@ -38,6 +38,8 @@ from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.usecases.batch import Surroundings, reckoned_sheet, surroundings
+from entremetry.usecases.language import in_language
+from entremetry.words import ENGLISH
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -71,6 +73,7 @@ class Planned:
     agenda: Agenda
     menu: Menu
     plan: Plan | None
+    language: str = ENGLISH.code
 
 
 def plan_menu(
@@ -81,8 +84,9 @@ def plan_menu(
     begin: str | None = None,
     now: datetime | None = None,
     limits: Limits | None = None,
+    language: str = ENGLISH.code,
 ) -> Planned:
-    """A plan for desserts that are served at an hour, in a kitchen.
+    """A plan for desserts that are served at an hour, in a kitchen, told in a language.
 
     `serve` and `begin` are local times such as '2026-11-28 19:00'. Without `begin` the plan may
     begin now, or some days before the service.
@@ -90,17 +94,19 @@ def plan_menu(
     Raises
     ------
     EntremetryError
-        If a document, a time or the kitchen is refused.
+        If a document, a time, the kitchen or the language is refused.
     """
-    menu = composed(
-        courses,
-        serve=serve,
-        around=surroundings(kitchen_text, "kitchen"),
-        begin=begin,
-        now=now or datetime.now(UTC),
-    )
-    result = plan(menu.problem, limits=limits)
-    return Planned(agenda=Teller(menu=menu).agenda(result), menu=menu, plan=result.plan)
+    with in_language(language):
+        menu = composed(
+            courses,
+            serve=serve,
+            around=surroundings(kitchen_text, "kitchen"),
+            begin=begin,
+            now=now or datetime.now(UTC),
+        )
+        result = plan(menu.problem, limits=limits)
+        agenda = Teller(menu=menu).agenda(result)
+    return Planned(agenda=agenda, menu=menu, plan=result.plan, language=language)
 
 
 def composed(
@@ -153,9 +159,10 @@ def planned_anew(planned: Planned, record: Record, *, limits: Limits | None = No
         problem = held_back(problem, teller.clock.minute(record.not_before))
     past = history(record, teller.clock, failed=to_make_again(problem, record))
     result = replan(problem, planned.plan, past, limits=limits)
-    agenda = teller.agenda(result, before=planned.plan, history=past)
+    with in_language(planned.language):
+        agenda = teller.agenda(result, before=planned.plan, history=past)
     menu = replace(planned.menu, problem=problem)
-    return Planned(agenda=agenda, menu=menu, plan=result.plan or planned.plan)
+    return replace(planned, agenda=agenda, menu=menu, plan=result.plan or planned.plan)
 
 
 def agenda_with(planned: Planned, record: Record) -> Agenda:
@@ -185,13 +192,14 @@ def planned_from(text: str) -> Planned:
     try:
         planned = _adapter().validate_json(text)
         require_whole(planned.menu, planned.plan)
+        with in_language(planned.language):
+            return planned
     except ValidationError as error:
         first = error.errors()[0]
         place = ".".join(str(part) for part in first["loc"])
         raise StoreError(f"{NO_PLAN}: {place or 'it'}: {first['msg']}") from None
     except (ProblemError, QuantityError, UnknownName) as error:
         raise StoreError(f"{NO_PLAN}: {error}") from None
-    return planned
 
 
 @lru_cache(maxsize=1)
