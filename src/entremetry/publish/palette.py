@@ -88,13 +88,61 @@ FLAVOUR_COLOURS = MappingProxyType(
     }
 )
 
+FRENCH_FLAVOURS = MappingProxyType(
+    {
+        "cassis": "blackcurrant",
+        "mûre": "blackberry",
+        "myrtille": "blueberry",
+        "framboise": "raspberry",
+        "fraise": "strawberry",
+        "groseille": "redcurrant",
+        "cerise": "cherry",
+        "prune": "plum",
+        "rhubarbe": "rhubarb",
+        "abricot": "apricot",
+        "pêche": "peach",
+        "mangue": "mango",
+        "mandarine": "mandarin",
+        "citron": "lemon",
+        "ananas": "pineapple",
+        "poire": "pear",
+        "pomme": "apple",
+        "banane": "banana",
+        "coing": "quince",
+        "figue": "fig",
+        "coco": "coconut",
+        "vanille": "vanilla",
+        "amande": "almond",
+        "noisette": "hazelnut",
+        "noix": "walnut",
+        "pistache": "pistachio",
+        "sésame": "sesame",
+        "praliné": "praline",
+        "miel": "honey",
+        "café": "coffee",
+        "cacao": "cocoa",
+        "chocolat": "chocolate",
+        "thé": "tea",
+        "menthe": "mint",
+        "violette": "violet",
+        "lavande": "lavender",
+        "sablé": "shortcrust",
+    }
+)
+"""The same flavours as a French name says them."""
+TWO_WORDS = MappingProxyType({"citron vert": "lime", "noix de coco": "coconut"})
+
 
 def flavour(name: str) -> Colour | None:
     """Colour of the first flavour named, or None."""
-    for word in re.findall(r"[a-z]+", name.casefold()):
+    folded = name.casefold()
+    for words, one in TWO_WORDS.items():
+        folded = folded.replace(words, one)
+    for word in re.findall(r"[^\W\d_]+", folded):
         for candidate in (word, word.removesuffix("s"), word.removesuffix("ies") + "y"):
-            if candidate in FLAVOUR_COLOURS:
-                return FLAVOUR_COLOURS[candidate]
+            known = FRENCH_FLAVOURS.get(candidate, candidate)
+            if known in FLAVOUR_COLOURS:
+                return FLAVOUR_COLOURS[known]
     return None
 
 

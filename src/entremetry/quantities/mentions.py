@@ -45,13 +45,13 @@ def _spelled() -> frozenset[str]:
 _NUMBER = re.compile(
     rf"(?=[-−.0-9{GLYPHS}])(?:(?<![\w.,])[-−])?(?<![\w.,])(?<![0-9]/)(?:{NUMBER_PATTERN})"
 )
-_DASH = re.compile(r"\s{0,3}(?:-|–|—|\bto\b|\band\b)\s{0,3}")
+_DASH = re.compile(r"\s{0,3}(?:-|–|—|\bto\b|\band\b|\bà\b)\s{0,3}")
 _SHAPE = re.compile(
     r"[\s-]{0,3}([℃℉\"″]|[°º] ?[CFcf](?![^\W_])|[A-Za-z][A-Za-z.]{0,13}(?: [A-Za-z.]{1,12}){0,2})"
 )
 _JOINT = re.compile(
     r"\.?\s{0,3}(?:[(\[]\s{0,3}(?:or |about |approx\.? |ca\.? |= ?|≈ ?)?|[/=≈]\s{0,3}|,?\s+or\s+"
-    r"|,?\s+(?:that is|i\.e\.),?\s*)",
+    r"|,?\s+ou\s+|,?\s+(?:that is|i\.e\.),?\s*)",
     re.IGNORECASE,
 )
 _LETTERS = {"C": "°C", "F": "°F", "℃": "°C", "℉": "°F"}

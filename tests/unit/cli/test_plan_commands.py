@@ -36,6 +36,7 @@ class Course:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Planned:
     agenda: Agenda
+    language: str = "en"
 
 
 class StandIn(ModuleType):
@@ -55,7 +56,7 @@ class StandIn(ModuleType):
         limits: Limits = asked["limits"]
         limits.progress(Progress(goal=None, value=0, bound=0, seconds=0.2))
         limits.progress(Progress(goal=Goal.SESSIONS, value=3, bound=2, seconds=1.2))
-        return Planned(agenda=self.agenda)
+        return Planned(agenda=self.agenda, language=asked["language"])
 
     def planned_from(self, text: str) -> Planned:
         assert text == "kept"
@@ -139,6 +140,18 @@ def test_files_are_written_as_asked(stand_in: StandIn, dome: Path, tmp_path: Pat
     assert len(Calendar.from_ical(paths["calendar"].read_bytes()).walk("VEVENT")) == 5
     assert paths["sheet"].read_text("utf-8").startswith("<!DOCTYPE html>")
     assert paths["keep"].read_text("utf-8") == "kept Europe/Paris"
+
+
+def test_files_are_written_in_the_language_of_the_plan(
+    stand_in: StandIn, dome: Path, tmp_path: Path
+) -> None:
+    paths = {name: tmp_path / f"out.{name}" for name in ("svg", "calendar", "sheet")}
+    options = [word for name, path in paths.items() for word in (f"--{name}", path)]
+    answer = entremetry("plan", dome, "--serve", WHEN, "--language", "fr", *options)
+    assert answer.status == 0 and stand_in.asked["language"] == "fr"
+    assert "Plan pour" in paths["svg"].read_text("utf-8")
+    assert Calendar.from_ical(paths["calendar"].read_bytes())["PRODID"].endswith("//FR")
+    assert '<html lang="fr">' in paths["sheet"].read_text("utf-8")
 
 
 @pytest.mark.parametrize("json_", [(), ("--json",)])

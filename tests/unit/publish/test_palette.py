@@ -4,7 +4,14 @@ import pytest
 
 from entremetry.dessert.batch_sheet import Position
 from entremetry.publish.colour import difference, luminance
-from entremetry.publish.palette import FLAVOUR_COLOURS, KIND_COLOURS, colours, flavour, own_colour
+from entremetry.publish.palette import (
+    FLAVOUR_COLOURS,
+    FRENCH_FLAVOURS,
+    KIND_COLOURS,
+    colours,
+    flavour,
+    own_colour,
+)
 from unit.publish.sections import SECTIONS, part
 
 
@@ -19,6 +26,13 @@ def test_the_first_flavour_named_gives_the_colour() -> None:
     assert flavour("Roasted Hazelnuts") == FLAVOUR_COLOURS["hazelnut"]
     assert flavour("Cherries in syrup") == FLAVOUR_COLOURS["cherry"]
     assert flavour("Secret heart") is None
+
+
+def test_a_french_name_tells_its_flavour_too() -> None:
+    assert flavour("Mousse au cassis") == FLAVOUR_COLOURS["blackcurrant"]
+    assert flavour("Crémeux au citron vert") == FLAVOUR_COLOURS["lime"]
+    assert flavour("Crumble à la noix de coco") == FLAVOUR_COLOURS["coconut"]
+    assert set(FRENCH_FLAVOURS.values()) <= set(FLAVOUR_COLOURS)
 
 
 def test_a_part_without_a_flavour_has_the_colour_of_its_kind() -> None:
