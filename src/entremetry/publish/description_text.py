@@ -23,7 +23,6 @@ SAFETY = say_later(
     "throw it away."
 )
 LAST_WORD = re.compile(r"\s*\S*\Z")
-WEIGHED = re.compile(r" ?\(?weigh: [^()]*\)?\Z")
 OPEN_NUMBER = re.compile(r"[\s\d.,½¼¾⅓⅔⅛⅜⅝⅞/−-]*\Z")
 
 
@@ -153,4 +152,5 @@ def amounts(component: ComponentBatch) -> str:
 
 def by_hand(household: str) -> str:
     """A household measure without the mass that some repeat: '2 sheets (weigh: 4.0 g)'."""
-    return WEIGHED.sub("", household)
+    head = say("weigh: {mass}", mass="").rstrip()
+    return re.sub(rf" ?\(?{re.escape(head)} [^()]*\)?\Z", "", household)
