@@ -7,7 +7,8 @@ from typing import Any
 
 from entremetry.dessert.batch_sheet import BatchSheet, ComponentBatch
 from entremetry.publish.json_ld import fill_heading, recipe_yield, stretches
-from entremetry.publish.print_sheet import NOTHING_FOUND, PAPERS, cavities, cut_out, head, measure
+from entremetry.publish.print_parts import cavities, cut_out, measure
+from entremetry.publish.print_sheet import NOTHING_FOUND, PAPERS, head
 from entremetry.publish.shortening import short
 from entremetry.publish.typesetting import Paper, printed, set_in_type
 from entremetry.publish.typography import grams

@@ -285,3 +285,12 @@ def test_a_mould_and_a_swap_go_together() -> None:
 def test_more_than_the_moulds_hold_is_filled_in_goes() -> None:
     told = [c.text for c in moulded(RING, mould="hemisphere-70", pieces=8).changes]
     assert "8 cavities are filled in 2 goes: there are 6" in told
+
+
+def test_translations_of_what_an_adapted_dessert_no_longer_says_are_left_out_and_told() -> None:
+    result = adapt_of_text(demo_texts()["blackcurrant-vanilla-dome"], Adaptation(mould="ring-180"))
+    table = read_tree(result.text, file="new").data["translations"]["fr"]
+    assert "Blackcurrant mousse" in table and "Blackcurrant and vanilla dome" not in table
+    (told,) = [each for each in result.changes if each.text.startswith("translations left out")]
+    assert "'Blackcurrant and vanilla dome'" in told.text
+    assert batch_of_text(result.text).name == "Blackcurrant and vanilla ring"
