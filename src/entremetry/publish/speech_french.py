@@ -111,6 +111,9 @@ FRENCH = Speech(
     point=",",
     to="à",
     other=r", ou \1,",
-    signs={" / ": " ou ", " + ": " plus ", " × ": " sur ", "±": "plus ou moins "},
+    signs={
+        **{" / ": " ou ", " + ": " plus ", " × ": " sur ", "±": "plus ou moins "},
+        **{" de un ": " d’un ", " de une ": " d’une "},
+    },
     said=said,
 )

@@ -96,7 +96,7 @@ def test_a_description_keeps_its_limit_its_name_and_its_safety_line(
 
 
 def test_a_measure_by_hand_does_not_repeat_the_scales() -> None:
-    assert by_hand("2 feuilles (à peser : 4,0 g)") == "2 feuilles"
+    assert by_hand("2 feuilles (peser : 4,0 g)") == "2 feuilles"
     assert by_hand("¼ c. à c. (5 % de moins)") == "¼ c. à c. (5 % de moins)"
 
 

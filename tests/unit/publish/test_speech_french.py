@@ -102,6 +102,8 @@ def test_what_stands_behind_the_comma() -> None:
         ("300 mm × 200 mm", "trois cents millimètres sur deux cents millimètres"),
         ("0,62 g/ml", "zéro virgule soixante-deux gramme par millilitre"),
         ("Crème 35 %", "Crème trente-cinq pour cent"),
+        ("jaune de 1 œuf", "jaune d’un œuf"),
+        ("le jus de 1 tasse pleine", "le jus d’une tasse pleine"),
         ("±5 %", "plus ou moins cinq pour cent"),
     ],
 )
