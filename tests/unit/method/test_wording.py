@@ -8,7 +8,7 @@ import pytest
 from pydantic import TypeAdapter
 
 from entremetry.method import KINDS, AnyStep, Step, sentence, sentences
-from entremetry.method.english_words import spoken
+from entremetry.method.phrases import spoken
 from entremetry.method.telling import Telling
 
 ONE: TypeAdapter[AnyStep] = TypeAdapter(Step)
