@@ -61,8 +61,8 @@ def _clause(step: AnyStep, what: str, telling: Telling) -> str:
         case Heated():
             return heated(step, what, telling.factor)
         case Whip():
-            end = f"{_whipped(step)}{lasting(step.time)}"
-            return say("whip{what}{end}", what=what, end=end)
+            until, time = _whipped(step), lasting(step.time)
+            return say("whip{what}{until}{time}", what=what, until=until, time=time)
         case Bake():
             return _baked(step, what, telling)
         case FreezeUntil():
@@ -158,7 +158,8 @@ def _how(step: CoolTo) -> str:
         way = say(" in ice water")
     elif step.where == "fridge":
         way = say(" in the fridge")
-    return f"{way}{say(', covered') if step.covered else ''}{taking(step.time)}"
+    covered = say(", covered") if step.covered else ""
+    return f"{way}{covered}{taking(step.time)}"
 
 
 def _whipped(step: Whip) -> str:
