@@ -16,7 +16,13 @@ from babel.messages.pofile import read_po, write_po
 SOURCE = Path(__file__).parents[2] / "src" / "entremetry"
 CATALOGUES = SOURCE / "words" / "catalogues"
 METHODS = [("**.py", "python"), ("**.html", "jinja2.ext:babel_extract")]
-KEYWORDS = {"say": None, "say_later": None, "say_as": ((1, "c"), 2), "say_count": (1, 2)}
+KEYWORDS = {
+    "say": None,
+    "say_later": None,
+    "say_as": ((1, "c"), 2),
+    "say_count": (1, 2),
+    "say_count_later": (1, 2),
+}
 OPTIONS = {"**.html": {"silent": "false", "trimmed": "true"}}
 
 

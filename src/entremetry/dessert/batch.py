@@ -18,6 +18,7 @@ from entremetry.dessert.cut_outs import cut_outs
 from entremetry.dessert.dessert import Dessert
 from entremetry.dessert.drawn_section import drawn_section
 from entremetry.dessert.fill_steps import Soak, fill_steps
+from entremetry.dessert.fill_words import CAVITY, GLASS, MOULD, VESSEL
 from entremetry.dessert.needs import coated_area, total
 from entremetry.dessert.placed import Filled
 from entremetry.dessert.placement import BasePlacement, CoatingPlacement, SoakPlacement
@@ -30,9 +31,16 @@ from entremetry.kitchen.mould import Mould
 from entremetry.larder.ingredient import Ingredient
 from entremetry.quantities import format_length, format_volume
 from entremetry.sources.figure import Figure
+from entremetry.words import say, say_later
 
 CLOSED_FORM_ERROR = 0.005
 WATER_WEIGHING_ERROR = 0.02
+TOWARDS = {
+    "side": say_later("side"),
+    "closed end": say_later("closed end"),
+    "rim": say_later("rim"),
+}
+"""Where a wall around an insert is the thinnest."""
 
 
 def batch_sheet(
@@ -115,8 +123,8 @@ def _soaks(reckoning: Reckoning) -> dict[str, Soak]:
 
 def _one(mould: Mould) -> str:
     if mould.vessel:
-        return "each vessel" if mould.material != "glass" else "each glass"
-    return "each cavity" if mould.cavities > 1 else "the mould"
+        return VESSEL if mould.material != "glass" else GLASS
+    return CAVITY if mould.cavities > 1 else MOULD
 
 
 def _walls(reckoning: Reckoning) -> tuple[Wall, ...]:
@@ -126,7 +134,7 @@ def _walls(reckoning: Reckoning) -> tuple[Wall, ...]:
             insert=wall.inclusion.name,
             around=_around(wall.inclusion.low, around),
             thinnest=wall.thinnest,
-            place=wall.towards,
+            place=say(TOWARDS[wall.towards]),
         )
         for wall in reckoning.placed.walls
     )
@@ -136,7 +144,7 @@ def _around(level: float, filled: tuple[Filled, ...]) -> str:
     for part in filled:
         if part.low <= level <= part.high:
             return part.name
-    return "what surrounds it"
+    return say("what surrounds it")
 
 
 def _cut_outs(reckoning: Reckoning, pieces: int) -> tuple[CutOuts, ...]:
@@ -170,11 +178,17 @@ def _mould_use(reckoning: Reckoning, pieces: int) -> MouldUse:
 
 def _cavity_volume(mould: Mould) -> Figure:
     error = WATER_WEIGHING_ERROR if mould.measured else CLOSED_FORM_ERROR
-    way = "weighed with water" if mould.measured else "from its measures"
+    way = say("weighed with water") if mould.measured else say("from its measures")
     return Figure(
         value=mould.solid.volume,
         unit="m3",
-        because=f"{mould.name}, {mould.size}: {format_volume(mould.solid.volume)}, {way}",
+        because=say(
+            "{name}, {size}: {volume}, {way}",
+            name=mould.name,
+            size=mould.size,
+            volume=format_volume(mould.solid.volume),
+            way=way,
+        ),
         sources=("our_geometry",),
         relative_error=error,
     )
@@ -188,13 +202,13 @@ def _coated_area(dessert: Dessert) -> Figure:
             return Figure(
                 value=area,
                 unit="m2",
-                because="surface of the piece but for the face it stands on"
+                because=say("surface of the piece but for the face it stands on")
                 if placement.where != "top"
-                else "top of the piece",
+                else say("top of the piece"),
                 sources=("our_geometry",),
                 relative_error=CLOSED_FORM_ERROR,
             )
-    return Figure(value=0.0, unit="m2", because="nothing is coated")
+    return Figure(value=0.0, unit="m2", because=say("nothing is coated"))
 
 
 def _piece_mass(reckoning: Reckoning) -> Figure:
@@ -202,7 +216,7 @@ def _piece_mass(reckoning: Reckoning) -> Figure:
     return Figure(
         value=mass,
         unit="kg",
-        because="sum of what one piece holds of each component",
+        because=say("sum of what one piece holds of each component"),
         relative_error=0.05,
     )
 
@@ -212,15 +226,21 @@ def _assumptions(
 ) -> tuple[str, ...]:
     names = reckoning.dessert.names
     texts = [
-        f"{names[component]}: it is neither placed nor goes into another component that is, "
-        "so none is made."
+        say(
+            "{name}: it is neither placed nor goes into another component that is, "
+            "so none is made.",
+            name=names[component],
+        )
         for component, requirement in required.items()
         if requirement.ready <= 0.0
     ]
     texts += teller.assumptions()
     for component in reckoning.placed.centred:
-        texts.append(f"{names[component]}: no depth is given, so it sits in the middle.")
+        texts.append(
+            say("{name}: no depth is given, so it sits in the middle.", name=names[component])
+        )
     if reckoning.placed.free_height > 0.0005:
         free = format_length(round(reckoning.placed.free_height, 3))
-        texts.append(f"Nothing takes what is left: {free} stay free below the rim.")
+        left = say("Nothing takes what is left: {depth} stay free below the rim.", depth=free)
+        texts.append(left)
     return tuple(dict.fromkeys(texts))

@@ -16,6 +16,7 @@ from entremetry.larder.ingredient import Ingredient
 from entremetry.method.making import scaled_made
 from entremetry.quantities import format_mass, format_volume
 from entremetry.sources.figure import Figure
+from entremetry.words import decimal, say
 
 
 def component_batch(
@@ -70,9 +71,15 @@ def _mass(
     error: float,
     sources: tuple[str, ...],
 ) -> Figure:
-    because = f"{required.because}: {format_mass(required.ready)} ready"
+    ready = format_mass(required.ready)
+    because = say("{because}: {mass} ready", because=required.because, mass=ready)
     if loss > 1e-9:
-        because += f"; {format_mass(loss)} is lost on the way, so {format_mass(mass_in)} to weigh"
+        because = say(
+            "{because}; {loss} is lost on the way, so {mass} to weigh",
+            because=because,
+            loss=format_mass(loss),
+            mass=format_mass(mass_in),
+        )
     return Figure(value=mass_in, unit="kg", because=because, sources=sources, relative_error=error)
 
 
@@ -80,7 +87,11 @@ def _volume(ready: float, density: Figure) -> Figure:
     return Figure(
         value=ready / density.value,
         unit="m3",
-        because=f"{format_mass(ready)} ready ÷ {density.value / 1e3:.2f} g/ml",
+        because=say(
+            "{mass} ready ÷ {density} g/ml",
+            mass=format_mass(ready),
+            density=decimal(f"{density.value / 1e3:.2f}"),
+        ),
         sources=density.sources,
         relative_error=density.relative_error,
     )
@@ -88,10 +99,13 @@ def _volume(ready: float, density: Figure) -> Figure:
 
 def _per_piece(mass: float, because: str, reckoning: Reckoning, error: float) -> Figure:
     if reckoning.per_cavity > 1:
-        because += f"; one of {reckoning.per_cavity} pieces, the trimmings left out"
-    return Figure(
-        value=mass, unit="kg", because=because or "goes into other components", relative_error=error
-    )
+        because = say(
+            "{because}; one of {number} pieces, the trimmings left out",
+            because=because,
+            number=reckoning.per_cavity,
+        )
+    because = because or say("goes into other components")
+    return Figure(value=mass, unit="kg", because=because, relative_error=error)
 
 
 def _amounts(
@@ -110,7 +124,7 @@ def _other_component(line: Line, dessert: Dessert, factor: float) -> IngredientA
         id=str(line.component),
         name=dessert.names[str(line.component)],
         mass=line.mass * factor,
-        household="from this recipe",
+        household=say("from this recipe"),
         household_error=None,
         written=line.written,
         note=line.note,
@@ -142,7 +156,7 @@ def _soaking(
         yield IngredientAmount(
             line=f"{line}-water",
             id="water",
-            name=f"water to soak the {names.get(line, line)}",
+            name=say("water to soak the {name}", name=names.get(line, line)),
             mass=mass,
             household=format_volume(mass / 1000.0),
             household_error=0.0,

@@ -14,6 +14,14 @@ from entremetry.method.shaping import Bake, Cut, Roll
 from entremetry.method.step import Step
 from entremetry.quantities import format_length
 from entremetry.shapes.cutting import Cutting, discs_in_rectangle, rectangles_in_rectangle
+from entremetry.words import say, say_later
+
+PATTERNS = {
+    "grid": say_later("grid"),
+    "staggered": say_later("staggered"),
+    "mixed": say_later("mixed"),
+}
+OFFCUTS = {"re-rolled": say_later("re-rolled"), "kept": say_later("kept")}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,11 +86,11 @@ def cut_outs(placement: BasePlacement, name: str, count: int, mass: BaseMass) ->
         per_sheet=cutting.count,
         sheets=math.ceil(count / cutting.count),
         sheet=_size(sheet.length, sheet.width),
-        pattern=cutting.pattern,
+        pattern=say(PATTERNS[cutting.pattern]),
         at_most=cutting.at_most,
         rolled_mass=rolled,
         offcut_mass=rolled - mass.raw * count,
-        offcuts=sheet.offcuts,
+        offcuts=say(OFFCUTS[sheet.offcuts]),
     )
 
 
@@ -114,8 +122,11 @@ def cut_size(placement: BasePlacement) -> str:
     cut = placement.cut_out
     if not isinstance(cut, DiscCutOut):
         return _size(cut.length, cut.width)
-    hole = f", hole {format_length(cut.hole_diameter)}" if cut.hole_diameter else ""
-    return f"{format_length(cut.diameter)} across{hole}"
+    across = format_length(cut.diameter)
+    if not cut.hole_diameter:
+        return say("{diameter} across", diameter=across)
+    hole = format_length(cut.hole_diameter)
+    return say("{diameter} across, hole {hole}", diameter=across, hole=hole)
 
 
 def _cutting(placement: BasePlacement, sheet: SheetDocument) -> Cutting:

@@ -6,13 +6,20 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from entremetry.dessert.batch_sheet import FillStep
+from entremetry.dessert.fill_words import (
+    brushed,
+    covered,
+    filled,
+    laid_on,
+    laid_on_bottom,
+    pressed_in,
+    pressed_level,
+)
 from entremetry.dessert.fit import TOUCHING
 from entremetry.dessert.placed import Filled, Inclusion, Placed
-from entremetry.quantities import format_length, format_mass
 
 AT_THE_RIM = 0.0005  # m
 LEAST_POUR = 1e-8  # m3
-VERBS = {"mousse": "Pipe", "crumble": "Scatter", "garnish": "Scatter", "base": "Spread"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,7 +40,10 @@ def fill_steps(
     upright: bool,
     one: str,
 ) -> tuple[FillStep, ...]:
-    """Fill from the closed end: pour, press in, cover, close. `one` is 'each cavity' or so."""
+    """Fill from the closed end: pour, press in, cover, close.
+
+    `one` is what is filled: `fill_words.MOULD`, `CAVITY`, `GLASS` or `VESSEL`.
+    """
     filling = _Filling(placed, kinds, density, soaks, upright, one)
     for part in placed.filled:
         filling.fill(part)
@@ -97,10 +107,7 @@ class _Filling:
 
     def _brush(self, base: Inclusion) -> None:
         soak = self.soaks[base.component]
-        text = (
-            f"Brush the {_lower_first(base.name)} with {format_mass(soak.mass)} "
-            f"of the {_lower_first(soak.name)}."
-        )
+        text = brushed(base.name, soak.name, soak.mass)
         self.steps.append(FillStep(component=soak.component, text=text, mass=soak.mass))
 
     def _pour(self, part: Filled, low: float, high: float, *, coming: Sequence[Inclusion]) -> None:
@@ -132,26 +139,20 @@ class _Filling:
         return far
 
     def _pour_text(self, part: Filled, mass: float, below: float, *, closing: bool) -> str:
-        name = _lower_first(part.name)
-        again = part.component in self.poured
-        where = "to the rim" if below < AT_THE_RIM else f"to {_mm(below)} below the rim"
-        level = "; level it" if closing else ""
-        if again:
-            return f"Cover with {format_mass(mass)} more of the {name}, {where}{level}."
-        verb = VERBS.get(self.kinds[part.component], "Pour")
-        into = "onto" if verb == "Scatter" and self.steps else "into"
-        return f"{verb} {format_mass(mass)} of the {name} {into} {self.one}, {where}{level}."
+        depth = 0.0 if below < AT_THE_RIM else below
+        if part.component in self.poured:
+            return covered(part.name, mass, depth, closing=closing)
+        kind, first = self.kinds[part.component], not self.steps
+        return filled(kind, self.one, part.name, mass, depth, closing=closing, first=first)
 
     def _put_in_text(self, inclusion: Inclusion, below: float) -> str:
-        name = _lower_first(inclusion.name)
         if below < AT_THE_RIM:
-            return f"Press the {name} in until it is level with the rim."
+            return pressed_level(inclusion.name)
         if inclusion.low < TOUCHING:
-            return f"Lay the {name} on the bottom of {self.one}."
+            return laid_on_bottom(inclusion.name, self.one)
         if inclusion.is_base:
-            return f"Lay the {name} on; its top is {_mm(below)} below the rim."
-        side = "flat side down" if inclusion.turned != self.upright else "flat side up"
-        return f"Press in the {name}, {side}, until its top is {_mm(below)} below the rim."
+            return laid_on(inclusion.name, below)
+        return pressed_in(inclusion.name, below, flat_down=inclusion.turned != self.upright)
 
 
 def _groups(inclusions: Sequence[Inclusion]) -> list[list[Inclusion]]:
@@ -167,11 +168,3 @@ def _groups(inclusions: Sequence[Inclusion]) -> list[list[Inclusion]]:
 
 def _lies_in(inclusion: Inclusion, part: Filled) -> bool:
     return part.low - TOUCHING <= inclusion.low < part.high - TOUCHING
-
-
-def _mm(length: float) -> str:
-    return format_length(round(length * 1e3) / 1e3)
-
-
-def _lower_first(name: str) -> str:
-    return name[:1].lower() + name[1:]

@@ -7,8 +7,46 @@ from dataclasses import replace
 from entremetry.dessert.region import is_elsewhere
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient
 from entremetry.quantities import UNITS, Household, Kind, MeasureWeight, Method, household
+from entremetry.words import say, say_count, say_count_later, say_later
 
-PARTS_OF_EGGS = {"egg-white": ("white", "whites"), "egg-yolk": ("yolk", "yolks")}
+PARTS_OF_EGGS = {
+    "egg-white": say_count_later("white of {eggs}", "whites of {eggs}"),
+    "egg-yolk": say_count_later("yolk of {eggs}", "yolks of {eggs}"),
+}
+STATES = {
+    state: state
+    for state in (
+        say_later("chips"),
+        say_later("chopped"),
+        say_later("crumbled"),
+        say_later("crumbs"),
+        say_later("crushed"),
+        say_later("cubes"),
+        say_later("diced"),
+        say_later("dipped"),
+        say_later("frozen"),
+        say_later("grated"),
+        say_later("ground"),
+        say_later("halves"),
+        say_later("leaves"),
+        say_later("mashed"),
+        say_later("packed"),
+        say_later("pieces"),
+        say_later("pitted"),
+        say_later("puréed"),
+        say_later("sections"),
+        say_later("shredded"),
+        say_later("sifted"),
+        say_later("sliced"),
+        say_later("slivered"),
+        say_later("thawed"),
+        say_later("unpacked"),
+        say_later("unsifted"),
+        say_later("whipped"),
+        say_later("whole"),
+    )
+}
+"""In what state the larder fills a cup; the state of an own ingredient stays as it is written."""
 NO_SPOONS = frozenset({"weigh-only", "gelling"})
 
 
@@ -28,12 +66,12 @@ def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Hous
         density=ingredient.density,
     )
     if amount.method is Method.COUNTED and ingredient.id in PARTS_OF_EGGS:
-        one, many = PARTS_OF_EGGS[ingredient.id]
-        part = one if amount.text.startswith("1 ") else many
-        return replace(amount, text=f"{part} of {amount.text}")
-    if not state or amount.text.startswith("weigh"):
+        part = PARTS_OF_EGGS[ingredient.id]
+        return replace(amount, text=say_count(*part, amount.number or 1.0, eggs=amount.text))
+    if not state or amount.method is Method.SCALES:
         return amount
-    return replace(amount, text=f"{amount.text}, {state}")
+    said = say(STATES[state]) if state in STATES else state
+    return replace(amount, text=f"{amount.text}, {said}")
 
 
 def _one_state(weights: tuple[HouseholdWeight, ...]) -> tuple[tuple[HouseholdWeight, ...], str]:

@@ -16,6 +16,7 @@ from entremetry.dessert.placement import (
 )
 from entremetry.kitchen.mould import Mould
 from entremetry.quantities import format_area, format_length, format_mass, format_volume
+from entremetry.words import decimal, say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,7 +106,11 @@ def _soft(component: str, volume: float, density: Mapping[str, float]) -> Need:
         mass=mass,
         volume=volume,
         on_piece=mass,
-        because=f"{format_volume(volume)} at {density[component] / 1e3:.2f} g/ml",
+        because=say(
+            "{volume} at {density} g/ml",
+            volume=format_volume(volume),
+            density=decimal(f"{density[component] / 1e3:.2f}"),
+        ),
     )
 
 
@@ -116,9 +121,11 @@ def _base(placement: BasePlacement, base: BaseMass) -> Need:
         mass=base.finished,
         volume=area * placement.thickness,
         on_piece=base.finished,
-        because=(
-            f"cut-out of {format_area(area)}, {format_length(base.thickness)} thick: "
-            f"{format_mass(base.finished)} finished"
+        because=say(
+            "cut-out of {area}, {thickness} thick: {mass} finished",
+            area=format_area(area),
+            thickness=format_length(base.thickness),
+            mass=format_mass(base.finished),
         ),
     )
 
@@ -127,22 +134,31 @@ def _coating(placement: CoatingPlacement, dessert: Dessert, density: Mapping[str
     area = coated_area(placement, dessert.mould, in_portions=dessert.document.portions is not None)
     rho = density[placement.component]
     if placement.film is not None:
-        mass, film = area * placement.film * rho, f"a film of {format_length(placement.film)}"
+        mass, film = area * placement.film * rho, _film(placement.film)
     else:
         assert placement.per_area is not None  # the document allows exactly one measure
-        mass, film = area * placement.per_area, f"{placement.per_area / 10:.2f} g/cm²"
+        mass, film = area * placement.per_area, _per_area(placement.per_area)
     return Need(
         component=placement.component,
         mass=mass,
         volume=mass / rho,
         on_piece=mass,
-        because=f"{format_area(area)} coated with {film}",
+        because=say("{area} coated with {film}", area=format_area(area), film=film),
     )
+
+
+def _film(thickness: float) -> str:
+    return say("a film of {thickness}", thickness=format_length(thickness))
+
+
+def _per_area(per_area: float) -> str:
+    return f"{decimal(f'{per_area / 10:.2f}')} g/cm²"
 
 
 def _soak(placement: SoakPlacement, dessert: Dessert, density: Mapping[str, float]) -> Need:
     if placement.mass is not None:
-        mass, because = placement.mass, f"{format_mass(placement.mass)} brushed on each base"
+        mass = placement.mass
+        because = say("{mass} brushed on each base", mass=format_mass(mass))
     else:
         assert placement.per_area is not None  # the document allows exactly one measure
         area = sum(
@@ -151,7 +167,8 @@ def _soak(placement: SoakPlacement, dessert: Dessert, density: Mapping[str, floa
             if isinstance(other, BasePlacement) and other.component == placement.on
         )
         mass = area * placement.per_area
-        because = f"{format_area(area)} soaked with {placement.per_area / 10:.2f} g/cm²"
+        shown = _per_area(placement.per_area)
+        because = say("{area} soaked with {mass}", area=format_area(area), mass=shown)
     return Need(
         component=placement.component,
         mass=mass,
@@ -170,5 +187,5 @@ def _garnish(
         mass=mass,
         volume=mass / density[placement.component],
         on_piece=placement.mass,
-        because=f"{format_mass(placement.mass)} on each piece",
+        because=say("{mass} on each piece", mass=format_mass(placement.mass)),
     )

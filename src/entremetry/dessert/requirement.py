@@ -11,6 +11,7 @@ from entremetry.dessert.needs import Need, total
 from entremetry.dessert.placement import BasePlacement, CoatingPlacement
 from entremetry.method.made import Made
 from entremetry.quantities import format_mass
+from entremetry.words import decimal, say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,7 +38,8 @@ def requirements(
         ready, because = _ready(dessert, need, cavities)
         if drawn[component.id]:
             ready += drawn[component.id]
-            because = _joined(because, f"{format_mass(drawn[component.id])} goes into others")
+            others = say("{mass} goes into others", mass=format_mass(drawn[component.id]))
+            because = "; ".join(text for text in (because, others) if text)
         factor = ready / makings[component.id].mix.mass
         result[component.id] = Requirement(
             component=component.id, ready=ready, factor=factor, because=because
@@ -69,17 +71,26 @@ def _ready(dessert: Dessert, need: Need, cavities: int) -> tuple[float, str]:
             return _poured_and_why(placement, need, cavities)
         if isinstance(placement, BasePlacement) and placement.sheet is not None:
             share = dough_share(placement)
-            because = f"{need.because}, × {cavities}, × {share:.2f} for the offcuts"
+            because = say(
+                "{because}, × {number}, × {share} for the offcuts",
+                because=need.because,
+                number=cavities,
+                share=decimal(f"{share:.2f}"),
+            )
             return need.mass * cavities * share, because
-    return need.mass * cavities, f"{need.because}; × {cavities}"
+    because = say("{because}; × {number}", because=need.because, number=cavities)
+    return need.mass * cavities, because
 
 
 def _poured_and_why(placement: CoatingPlacement, need: Need, cavities: int) -> tuple[float, str]:
     ready = poured(placement, need.mass, cavities)
-    because = (
-        f"{need.because}: {format_mass(need.mass)} stays on each; "
-        f"{format_mass(max(placement.pour or 0.0, need.mass))} is poured over each and "
-        f"{placement.caught:.0%} of the run-off is used again"
+    because = say(
+        "{because}: {kept} stays on each; {pour} is poured over each and "
+        "{percent}% of the run-off is used again",
+        because=need.because,
+        kept=format_mass(need.mass),
+        pour=format_mass(max(placement.pour or 0.0, need.mass)),
+        percent=f"{placement.caught * 100:.0f}",
     )
     return ready, because
 
@@ -90,7 +101,3 @@ def _draws(component: Component) -> dict[str, float]:
         if line.component:
             draws[line.component] = draws.get(line.component, 0.0) + line.mass
     return draws
-
-
-def _joined(*texts: str) -> str:
-    return "; ".join(text for text in texts if text)

@@ -9,6 +9,8 @@ from entremetry.dessert.batch_sheet import Purchase
 from entremetry.dessert.region import is_elsewhere
 from entremetry.larder.ingredient import Ingredient, Pack
 from entremetry.quantities import format_mass
+from entremetry.quantities.things import things
+from entremetry.words import decimal, say
 
 FROM_THE_TAP = frozenset({"water"})
 
@@ -35,7 +37,8 @@ def _purchase(ingredient: Ingredient, mass: float, measures: str) -> Purchase:
         id=ingredient.id,
         name=ingredient.name,
         mass=mass,
-        buy=f"{count} × {pack.name}" + ("" if pack.whole else f" ({format_mass(pack.mass)})"),
+        buy=f"{count} × {things(pack.name)}"
+        + ("" if pack.whole else f" ({format_mass(pack.mass)})"),
         bought_mass=bought,
         left_over=bought - gross,
         effect=_effect(pack, gross) if pack.whole else "",
@@ -43,12 +46,12 @@ def _purchase(ingredient: Ingredient, mass: float, measures: str) -> Purchase:
 
 
 def _loose(ingredient: Ingredient, mass: float, gross: float) -> Purchase:
-    as_bought = " as bought" if ingredient.refuse else ""
+    bought = format_mass(gross)
     return Purchase(
         id=ingredient.id,
         name=ingredient.name,
         mass=mass,
-        buy=f"{format_mass(gross)}{as_bought}",
+        buy=say("{mass} as bought", mass=bought) if ingredient.refuse else bought,
         bought_mass=gross,
         left_over=0.0,
     )
@@ -64,12 +67,28 @@ def _effect(pack: Pack, mass: float) -> str:
     exact = mass / pack.mass
     nearest = max(1, round(exact))
     if abs(nearest / exact - 1.0) < 0.005:
-        return f"{nearest} whole: exact"
-    choices = [n for n in (math.floor(exact), math.ceil(exact)) if n > 0]
-    taken = " and ".join(_change(number, exact) for number in choices)
-    return f"needs {exact:.1f}: taking {taken}; weigh {format_mass(mass)} to be exact"
+        return say("{number} whole: exact", number=nearest)
+    needed, weighed = decimal(f"{exact:.1f}"), format_mass(mass)
+    below, above = math.floor(exact), math.ceil(exact)
+    if not below:
+        return say(
+            "needs {number}: taking {change}; weigh {mass} to be exact",
+            number=needed,
+            change=_change(above, exact),
+            mass=weighed,
+        )
+    return say(
+        "needs {number}: taking {less} and {more}; weigh {mass} to be exact",
+        number=needed,
+        less=_change(below, exact),
+        more=_change(above, exact),
+        mass=weighed,
+    )
 
 
 def _change(number: int, exact: float) -> str:
     change = number / exact - 1.0
-    return f"{number} whole is {abs(change):.0%} {'more' if change > 0 else 'less'}"
+    percent = f"{abs(change) * 100:.0f}"
+    if change > 0:
+        return say("{number} whole is {percent}% more", number=number, percent=percent)
+    return say("{number} whole is {percent}% less", number=number, percent=percent)

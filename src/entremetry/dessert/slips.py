@@ -10,6 +10,7 @@ from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.method.step import AnyStep
 from entremetry.quantities import find_slips, unit_named
+from entremetry.words import say
 
 CUP = unit_named("us cup")
 
@@ -28,19 +29,19 @@ def slips(document: DessertDocument, larder: Larder) -> tuple[Slip, ...]:
 
 
 def _texts(document: DessertDocument) -> Iterator[tuple[str, str]]:
-    yield "about", document.about
-    yield "note", document.note
+    yield say("about"), document.about
+    yield say("note"), document.note
     for component_id, component in document.components.items():
-        yield f"{component_id}, note", component.note
+        yield say("{component}, note", component=component_id), component.note
         for name, line in component.formula.items():
             yield f"{component_id}, {name}", line.note
         yield from _notes(component_id, component.method)
-    yield from _notes("assembly", document.assembly)
+    yield from _notes(say("assembly"), document.assembly)
 
 
 def _notes(place: str, steps: list[AnyStep]) -> Iterator[tuple[str, str]]:
     for index, step in enumerate(steps):
-        yield f"{place}, step {index + 1}", step.note or ""
+        yield say("{place}, step {number}", place=place, number=index + 1), step.note or ""
 
 
 def _density_of(words: str, larder: Larder) -> float | None:

@@ -15,7 +15,7 @@ from entremetry.method.caution import cautions, gathered
 from entremetry.method.made import Made
 from entremetry.method.step import AnyStep
 from entremetry.method.wording import sentence, sentences
-from entremetry.words import current
+from entremetry.words import current, say
 
 STRENGTH = re.compile(r"\s+\d.*$")
 
@@ -66,7 +66,7 @@ class Teller:
     def assumptions(self) -> tuple[str, ...]:
         """What the methods do not state and was taken for granted, by component."""
         return tuple(
-            f"{component.name}: {text}"
+            say("{name}: {text}", name=component.name, text=text)
             for component in self._made()
             for text in self.makings[component.id].assumptions
         )

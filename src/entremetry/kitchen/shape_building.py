@@ -37,6 +37,7 @@ from entremetry.shapes import (
 )
 from entremetry.shapes import Log as LogSolid
 from entremetry.shapes import Sphere as SphereSolid
+from entremetry.words import say
 
 
 def build(shape: ShapeDocument, *, read_mesh: Callable[[str], bytes]) -> Solid:
@@ -108,21 +109,22 @@ def described(shape: ShapeDocument) -> str:
     """Size of a shape in the words of the trade: '70 mm across, 35 mm high'."""
     match shape:
         case Hemisphere() | Sphere():
-            return f"{format_length(shape.diameter)} across"
+            return say("{diameter} across", diameter=format_length(shape.diameter))
         case Cap() | Cylinder() | Cone():
-            return f"{format_length(shape.diameter)} across, {format_length(shape.height)} high"
+            across, high = format_length(shape.diameter), format_length(shape.height)
+            return say("{diameter} across, {height} high", diameter=across, height=high)
         case HoledRing():
-            hole = format_length(shape.hole_diameter)
-            return f"{format_length(shape.diameter)} across with a hole of {hole}"
+            across, hole = format_length(shape.diameter), format_length(shape.hole_diameter)
+            return say("{diameter} across with a hole of {hole}", diameter=across, hole=hole)
         case Box() | Ellipsoid():
             sides = f"{format_length(shape.length)} × {format_length(shape.width)}"
-            return f"{sides}, {format_length(shape.height)} high"
+            return say("{sides}, {height} high", sides=sides, height=format_length(shape.height))
         case Log():
-            return f"{format_length(shape.length)} long, {format_length(shape.width)} wide"
+            long, wide = format_length(shape.length), format_length(shape.width)
+            return say("{length} long, {width} wide", length=long, width=wide)
         case Measured():
-            return (
-                f"holds {format_volume(shape.holds)} of water, {described(shape.like)} or like it"
-            )
+            volume, like = format_volume(shape.holds), described(shape.like)
+            return say("holds {volume} of water, {like} or like it", volume=volume, like=like)
         case Profile() | Prism() | Mesh():
             return _odd(shape)
 
@@ -130,7 +132,8 @@ def described(shape: ShapeDocument) -> str:
 def _odd(shape: Profile | Prism | Mesh) -> str:
     if isinstance(shape, Profile):
         widest = max(point.radius for point in shape.points)
-        return f"{format_length(2.0 * widest)} across, by a measured profile"
+        across = format_length(2.0 * widest)
+        return say("{diameter} across, by a measured profile", diameter=across)
     if isinstance(shape, Prism):
-        return f"{format_length(shape.height)} high over a drawn outline"
-    return f"as in {shape.file}"
+        return say("{height} high over a drawn outline", height=format_length(shape.height))
+    return say("as in {file}", file=shape.file)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import reduce
 
 from entremetry.method.peak import peaks, reached
 from entremetry.method.portion import Portion
 from entremetry.method.step import AnyStep
+from entremetry.words import decimal, say, say_later
 
 HOT_SUGAR = 383.15  # K
 EGG_DONE = 344.15  # K, 71 °C (160 °F)
@@ -25,7 +27,7 @@ class Caution:
 
 
 DEFERENCE = Caution(
-    text=(
+    text=say_later(
         "These cautions are worked out from the written steps alone and promise nothing: the "
         "food rules of your place, your thermometer and your senses decide, and when in doubt, "
         "throw it away. Take more care still for small children, pregnancy, old age and weak "
@@ -33,6 +35,7 @@ DEFERENCE = Caution(
     ),
     source="our_own",
 )
+"""As it is written; `cautions` says it in the language that is spoken."""
 
 
 def cautions(
@@ -54,21 +57,25 @@ def cautions(
         *_alcohol(lines),
         *_cooling(lines, highest),
     ]
-    return (*found, DEFERENCE)
+    return (*found, _deference())
 
 
 def gathered(groups: Iterable[Iterable[Caution]]) -> tuple[Caution, ...]:
     """Cautions of several components, each said once, the deference last."""
     once = dict.fromkeys(caution for group in groups for caution in group)
-    once.pop(DEFERENCE, None)
-    return (*once, DEFERENCE)
+    once.pop(_deference(), None)
+    return (*once, _deference())
+
+
+def _deference() -> Caution:
+    return replace(DEFERENCE, text=say(DEFERENCE.text))
 
 
 def _hot_sugar(steps: Sequence[AnyStep]) -> list[Caution]:
     hottest = max((reached(step) for step in steps), default=0.0)
     if hottest < HOT_SUGAR:
         return []
-    text = (
+    text = say(
         "Sugar above 110 °C (230 °F) sticks and burns deep: long sleeves, a deep pan, no "
         "children near it, no water onto it. Cool a burn under running water for 20 minutes, "
         "without ice."
@@ -80,9 +87,10 @@ def _raw_egg(lines: Mapping[str, Portion], highest: Mapping[str, float]) -> list
     names = _names(lines, "raw-egg", highest, below=EGG_DONE)
     if not names:
         return []
-    text = (
-        f"The method does not say that {names} reaches 71 °C (160 °F): use pasteurised egg, "
-        "which carries the same masses, or heat it and measure; and tell your guests."
+    text = say(
+        "The method does not say that {names} reaches 71 °C (160 °F): use pasteurised egg, "
+        "which carries the same masses, or heat it and measure; and tell your guests.",
+        names=names,
     )
     return [Caution(text=text, source="fda_food_code")]
 
@@ -91,7 +99,9 @@ def _raw_flour(lines: Mapping[str, Portion], highest: Mapping[str, float]) -> li
     names = _names(lines, "raw-flour", highest, below=EGG_DONE)
     if not names:
         return []
-    text = f"Raw {names} is eaten here: it is not cleaned of germs, so bake it first."
+    text = say(
+        "Raw {names} is eaten here: it is not cleaned of germs, so bake it first.", names=names
+    )
     return [Caution(text=text, source="from_memory")]
 
 
@@ -99,9 +109,10 @@ def _enzymes(lines: Mapping[str, Portion], highest: Mapping[str, float]) -> list
     names = _names(lines, "proteolytic", highest, below=ENZYMES_GONE)
     if not names or not any(line.is_gelatine for line in lines.values()):
         return []
-    text = (
-        f"Raw {names} cuts gelatine to pieces and it never sets: bring the fruit to 85 °C "
-        "(185 °F) right through and let it cool, use tinned fruit, or set it with agar or pectin."
+    text = say(
+        "Raw {names} cuts gelatine to pieces and it never sets: bring the fruit to 85 °C "
+        "(185 °F) right through and let it cool, use tinned fruit, or set it with agar or pectin.",
+        names=names,
     )
     return [Caution(text=text, source="common_practice")]
 
@@ -111,10 +122,11 @@ def _alcohol(lines: Mapping[str, Portion]) -> list[Caution]:
     mass = sum(line.mass for line in lines.values())
     if not alcohol > 0.0:
         return []
-    text = (
-        f"Holds {100.0 * alcohol / mass:.2g} % alcohol by mass as weighed; cooking drives off "
+    text = say(
+        "Holds {percent} % alcohol by mass as weighed; cooking drives off "
         "only a part and freezing none. Not for children, in pregnancy, before driving or for "
-        "whoever keeps from alcohol: tell your guests."
+        "whoever keeps from alcohol: tell your guests.",
+        percent=decimal(f"{100.0 * alcohol / mass:.2g}"),
     )
     return [Caution(text=text, source="usda_retention_2007")]
 
@@ -123,7 +135,7 @@ def _cooling(lines: Mapping[str, Portion], highest: Mapping[str, float]) -> list
     delicate = [name for name, line in lines.items() if _keeps_badly(line)]
     if not _is_moist(lines) or not any(highest[name] >= COOLING_STARTS for name in delicate):
         return []
-    text = (
+    text = say(
         "Cooked egg and dairy must pass quickly through the warm range: from 57 °C (135 °F) to "
         "21 °C (70 °F) within 2 hours, and to 5 °C (41 °F) within 6 hours in all, unless it is "
         "eaten at once or your rules ask for more."
@@ -151,4 +163,8 @@ def _names(
         for key, line in lines.items()
         if tag in line.tags and highest[key] < below
     ]
-    return " and ".join(dict.fromkeys(names))
+    return reduce(_and, dict.fromkeys(names), "")
+
+
+def _and(names: str, last: str) -> str:
+    return say("{names} and {last}", names=names, last=last) if names else last

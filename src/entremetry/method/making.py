@@ -21,11 +21,12 @@ from entremetry.method.made_density import (
 from entremetry.method.portion import Portion
 from entremetry.method.route import Route, Stop, route
 from entremetry.method.step import AnyStep
+from entremetry.method.step_names import step_name
 from entremetry.sources.figure import Figure
+from entremetry.words import say, say_as
 
 USUAL_LOSS = 0.05  # bowl and bag keep 5 to 8 %: common_practice
 STICKY = ("mousse", "insert", "glaze", "soak")  # kinds for which that loss is assumed
-STAYS = "left in bowl and bag"
 
 
 def make(
@@ -95,7 +96,7 @@ def _follow(
     bowls: dict[str, Bowl] = {}
     raw = None
     for index, (step, stop) in enumerate(zip(steps, way.stops, strict=True)):
-        ledger.step = step.id or f"step {index + 1}, {step.step}"
+        ledger.step = step_name(step, index + 1)
         bowl = _filled(stop, bowls, lines)
         raw = bowl.mix if raw is None and step.step == "bake" else raw
         bowls[stop.bowl] = _done(step, bowl, lines, name, ledger)
@@ -125,16 +126,17 @@ def _after_usual_loss(bowl: Bowl, steps: Sequence[AnyStep], kind: str, ledger: L
     ledger.step = ""
     if kind not in STICKY or any(step.left_behind is not None for step in steps):
         return bowl
-    text = (
-        f"{USUAL_LOSS * 100:g} % stays in bowl and bag (common practice: 5 to 8 %, no source); "
-        "state left_behind to be exact"
+    percent = f"{USUAL_LOSS * 100:g}"
+    text = say(
+        "{percent} % stays in bowl and bag (common practice: 5 to 8 %, no source); "
+        "state left_behind to be exact",
+        percent=percent,
     )
     ledger.assume(text, "common_practice")
-    ledger.step = steps[-1].id or f"step {len(steps)}, {steps[-1].step}" if steps else "filling"
-    because = f"{USUAL_LOSS * 100:g} % of what is ready, an assumption"
-    return lose(
-        bowl, USUAL_LOSS * bowl.mix.mass, STAYS, ledger, because=because, source="common_practice"
-    )
+    ledger.step = step_name(steps[-1], len(steps)) if steps else say_as("work", "filling")
+    because = say("{percent} % of what is ready, an assumption", percent=percent)
+    loss, reason = USUAL_LOSS * bowl.mix.mass, say("left in bowl and bag")
+    return lose(bowl, loss, reason, ledger, because=because, source="common_practice")
 
 
 def _density(mix: Mix, raw: Mix | None, stated: float | None, ledger: Ledger) -> Figure:
@@ -144,8 +146,9 @@ def _density(mix: Mix, raw: Mix | None, stated: float | None, ledger: Ledger) ->
     if raw is None:
         return mix_density(mix, sources=sources)
     ledger.step = ""
-    ledger.assume(
+    baked = say(
         "what is baked is taken to keep the volume it had before the oven, which can be wrong by "
         "half; weigh a piece, divide by its volume and state the density"
     )
+    ledger.assume(baked)
     return baked_density(mix, sources=sources)

@@ -12,7 +12,8 @@ class Telling:
     `entering` are the printed names of what enters, `soaked` of what waits soaked in the bowl,
     `removed` of what is strained out; `adds` tells that the bowl holds something else already;
     `factor` scales every mass; `oven_fan` is the oven of the reader, None for the one the author
-    wrote for; `water` [kg] is for soaking; `into` is what is filled.
+    wrote for; `water` [kg] is for soaking; `into` is what is filled: mould,
+    moulds, glasses or vessels.
     """
 
     entering: tuple[str, ...] = ()

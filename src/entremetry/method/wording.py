@@ -1,17 +1,15 @@
-"""A method as sentences. A second language is a second module like `english`."""
+"""A method as sentences, in the language that is spoken."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from entremetry.method.clause import told
 from entremetry.method.cooking import Soak, Strain
-from entremetry.method.english import english
 from entremetry.method.route import Stop, route
 from entremetry.method.step import AnyStep
 from entremetry.method.telling import Telling
-
-Language = Callable[[AnyStep, Telling], str]
 
 
 def sentence(
@@ -21,11 +19,10 @@ def sentence(
     factor: float = 1.0,
     oven_fan: bool | None = None,
     into: str = "mould",
-    language: Language = english,
 ) -> str:
-    """One step on its own; `names` are the printed names of lines and bowls."""
+    """One step on its own; `names` are the printed names of lines and bowls, `into` is filled."""
     stop = Stop(bowl="", lines=step.what, adds=step.step == "fold" and len(step.what) == 1)
-    return language(step, replace(_telling(step, stop, names, factor, oven_fan, {}), into=into))
+    return told(step, replace(_telling(step, stop, names, factor, oven_fan, {}), into=into))
 
 
 def sentences(
@@ -37,7 +34,6 @@ def sentences(
     factor: float = 1.0,
     oven_fan: bool | None = None,
     soaking_water: Mapping[str, float] | None = None,
-    language: Language = english,
 ) -> tuple[str, ...]:
     """All steps of a component, with the lines that no step names at the step they enter.
 
@@ -51,7 +47,7 @@ def sentences(
     stops = route(lines, steps, component=component).stops
     water = soaking_water or {}
     return tuple(
-        language(step, _telling(step, stop, names, factor, oven_fan, water))
+        told(step, _telling(step, stop, names, factor, oven_fan, water))
         for step, stop in zip(steps, stops, strict=True)
     )
 

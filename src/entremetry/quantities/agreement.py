@@ -9,6 +9,7 @@ from entremetry.quantities.mentions import Mention
 from entremetry.quantities.oven import is_conventional
 from entremetry.quantities.restating import CLOSE, exact, wordings
 from entremetry.quantities.unit import Kind, Measures, Unit
+from entremetry.words import decimal
 
 WIDEST = {Kind.MASS: 0.06, Kind.VOLUME: 0.06, Kind.LENGTH: 0.10}
 """Widest relative difference that rounding excuses: a cup of 237, 240 or 250 ml is one cup,
@@ -137,7 +138,7 @@ def _restated(
         if _agree(source, unit, claim, its_unit, density):
             said = list(written)
             break
-    return f"{'–'.join(said)} {_word(target, its_unit, numbers)}"
+    return f"{decimal('–'.join(said))} {_word(target, its_unit, numbers)}"
 
 
 def _roughness(numbers: list[float], choice: tuple[tuple[float, str], ...]) -> float:

@@ -12,7 +12,9 @@ from entremetry.quantities.number import mixed_text
 from entremetry.quantities.parsing import parse_mass
 from entremetry.quantities.printing import format_mass
 from entremetry.quantities.spoonfuls import Spoonful, spoonfuls, volume_of
+from entremetry.quantities.things import things
 from entremetry.quantities.unit import Measures
+from entremetry.words import decimal, say
 
 LIMIT = 0.05
 """Drift that needs no words: the tolerance of household measures themselves."""
@@ -42,12 +44,16 @@ class MeasureWeight:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Household:
-    """The words, the mass they mean [kg], and how far that is from the mass asked for."""
+    """The words, the mass they mean [kg], and how far that is from the mass asked for.
+
+    `number` is how many things are counted, if any are.
+    """
 
     text: str
     mass: float
     relative_error: float
     method: Method
+    number: float | None = None
 
 
 def household(
@@ -66,27 +72,32 @@ def household(
     """
     if not mass > 0:
         raise QuantityError(f"{mass * 1000:g} g", "a mass of more than 0 g")
-    things = _counted(mass, weights, limit)
+    counted = _counted(mass, weights, limit)
     if weigh_only:
-        return _weighed(mass, f"{things.text} (weigh: {{}})" if things else "weigh: {}")
+        return _weighed(mass, counted.text if counted else "")
     measured = [weight for weight in weights if weight.volume is not None]
-    if things:
-        return things
+    if counted:
+        return counted
     if measured:
         return _spooned(mass, measured, Measures(system), limit)
     poured = _poured(mass, density, limit) if density else None
-    return poured or _weighed(mass, "weigh: {}")
+    return poured or _weighed(mass)
 
 
-def _weighed(mass: float, words: str) -> Household:
-    """Ask for the scales."""
-    text = format_mass(mass)
-    return _household(mass, parse_mass(text), words.format(text), Method.SCALES)
+def _weighed(mass: float, counted: str = "") -> Household:
+    """Ask for the scales; so many things may help to find the mass."""
+    shown = format_mass(mass)
+    weigh = say("weigh: {mass}", mass=shown)
+    text = f"{counted} ({weigh})" if counted else weigh
+    return _household(mass, parse_mass(shown), text, Method.SCALES)
 
 
-def _household(mass: float, meant: float, text: str, method: Method) -> Household:
+def _household(
+    mass: float, meant: float, text: str, method: Method, number: float | None = None
+) -> Household:
     """Make the result with its drift."""
-    return Household(text=text, mass=meant, relative_error=(meant - mass) / mass, method=method)
+    drift = (meant - mass) / mass
+    return Household(text=text, mass=meant, relative_error=drift, method=method, number=number)
 
 
 def _counted(mass: float, weights: Sequence[MeasureWeight], limit: float) -> Household | None:
@@ -95,8 +106,9 @@ def _counted(mass: float, weights: Sequence[MeasureWeight], limit: float) -> Hou
     for weight in weights:
         number = _number_of_things(mass / weight.mass, weight.measure)
         if weight.volume is None and 0 < number <= _MOST_COUNTED:
-            text = f"{mixed_text(number)} {_plural(weight.measure, number)}"
-            results.append(_household(mass, number * weight.mass, text, Method.COUNTED))
+            text = f"{decimal(mixed_text(number))} {things(weight.measure, number)}"
+            meant = number * weight.mass
+            results.append(_household(mass, meant, text, Method.COUNTED, number))
     fitting = [each for each in results if abs(each.relative_error) <= limit]
     return min(fitting, key=lambda each: abs(each.relative_error), default=None)
 
@@ -105,18 +117,6 @@ def _number_of_things(number: float, measure: str) -> float:
     """Round to whole things, or to halves of what can be halved; a half goes up."""
     steps = 1 if any(word in measure for word in _NEVER_HALVED) else 2
     return int(number * steps + 0.5) / steps
-
-
-def _plural(measure: str, number: float) -> str:
-    """Write the name of a counted thing for a number of them; what stands in brackets stays."""
-    thing, bracket, rest = measure.partition(" (")
-    if bracket:
-        return f"{_plural(thing, number)}{bracket}{rest}"
-    if number <= 1 or not measure[-1].isalpha() or measure.endswith("s"):
-        return measure
-    if measure.endswith("leaf"):
-        return f"{measure[:-1]}ves"
-    return f"{measure}es" if measure.endswith(("ch", "sh", "x")) else f"{measure}s"
 
 
 def _spooned(
@@ -129,7 +129,7 @@ def _spooned(
     best, its_mass = min(meant, key=lambda pair: _difficulty(mass, pair[0], pair[1], limit))
     drift = (its_mass - mass) / mass
     if abs(drift) > WIDEST:
-        return _weighed(mass, "weigh: {}")
+        return _weighed(mass)
     text = str(best) if abs(drift) <= limit else _with_drift(str(best), drift)
     return _household(mass, its_mass, text, Method.SPOONS)
 
@@ -160,7 +160,10 @@ def _mass_of(spoonful: Spoonful, weigh: Callable[[float], float]) -> float:
 
 def _with_drift(text: str, drift: float) -> str:
     """Say how far a measure is from what is wanted."""
-    return f"about {text} ({abs(drift) * 100:.0f} % {'more' if drift > 0 else 'less'})"
+    percent = f"{abs(drift) * 100:.0f}"
+    if drift > 0:
+        return say("about {measure} ({percent} % more)", measure=text, percent=percent)
+    return say("about {measure} ({percent} % less)", measure=text, percent=percent)
 
 
 def _poured(mass: float, density: float, limit: float) -> Household | None:
@@ -171,7 +174,7 @@ def _poured(mass: float, density: float, limit: float) -> Household | None:
     meant = shown * 1e-6 * density
     if abs(meant - mass) > limit * mass:
         return None
-    return _household(mass, meant, f"{shown:g} ml", Method.JUG)
+    return _household(mass, meant, f"{decimal(f'{shown:g}')} ml", Method.JUG)
 
 
 _JUG_STEPS = ((5.0, 0.5), (50.0, 1.0), (250.0, 5.0), (float("inf"), 10.0))

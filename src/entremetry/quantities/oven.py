@@ -5,6 +5,7 @@ from __future__ import annotations
 from entremetry.quantities.rounding import fixed, rounded
 from entremetry.quantities.spelling import unit_named
 from entremetry.quantities.temperature import to_celsius
+from entremetry.words import say
 
 FAN_CORRECTION = 20.0
 """How much lower a fan oven is set [K]: common practice, no source, so adjustable."""
@@ -67,6 +68,8 @@ def oven_temperature(kelvin: float, *, fan: bool, fan_correction: float = FAN_CO
     160 °C fan (180 °C / 350 °F conventional), or 180 °C / 350 °F (160 °C fan).
     """
     conventional = to_celsius(kelvin) + (fan_correction if fan else 0.0)
-    fanned = f"{fixed(conventional - fan_correction)} °C fan"
+    fanned = fixed(conventional - fan_correction)
     both = f"{fixed(conventional)} °C / {conventional_fahrenheit(conventional)} °F"
-    return f"{fanned} ({both} conventional)" if fan else f"{both} ({fanned})"
+    if fan:
+        return say("{fan} °C fan ({both} conventional)", fan=fanned, both=both)
+    return say("{both} ({fan} °C fan)", fan=fanned, both=both)

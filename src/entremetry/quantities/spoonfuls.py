@@ -9,6 +9,7 @@ from itertools import chain
 from entremetry.quantities.number import mixed_text
 from entremetry.quantities.spelling import unit_called
 from entremetry.quantities.unit import Measures
+from entremetry.words import decimal, say, say_count
 
 _CUP_FRACTIONS = (0.0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4)
 _TABLESPOONS = (1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0)
@@ -25,8 +26,13 @@ class Term:
     volume: float
 
     def __str__(self) -> str:
-        plural = "s" if self.measure == "cup" and self.number > 1 else ""
-        return f"{mixed_text(self.number)} {self.measure}{plural}"
+        amount = decimal(mixed_text(self.number))
+        match self.measure:
+            case "tbsp":
+                return say("{amount} tbsp", amount=amount)
+            case "tsp":
+                return say("{amount} tsp", amount=amount)
+        return say_count("{amount} cup", "{amount} cups", max(self.number, 1.0), amount=amount)
 
     @property
     def awkwardness(self) -> int:

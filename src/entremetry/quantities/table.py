@@ -58,7 +58,7 @@ _DURATION = {
     "s": (1.0, "sec, secs, second, seconds"),
     "min": (60.0, "mins, minute, minutes"),
     "h": (3600.0, "hr, hrs, hour, hours"),
-    "day": (86400.0, "d, days"),
+    "day": (86400.0, "d, days, jour, jours"),
     "week": (604800.0, "weeks"),
 }
 _FRACTION = {"%": (0.01, "percent, per cent")}

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from functools import cache
 from importlib.resources import files
 from typing import Any
@@ -11,14 +12,23 @@ from entremetry.documents import read_tree
 from entremetry.errors import StoreError
 from entremetry.kitchen.mould import Mould
 from entremetry.kitchen.reading import moulds_of, read_kitchen
+from entremetry.store.shelf_names import shelf_name
+from entremetry.words import current, speaking
 
 FILE = "moulds.yaml"
 
 
-@cache
 def built_in_moulds() -> Mapping[str, Mould]:
-    """Moulds that everybody can name without describing them, by id."""
-    return moulds_of(read_kitchen(_text(), file=FILE), file=FILE, read_mesh=no_mesh)
+    """Moulds that everybody can name without describing them, by id; in the language spoken."""
+    return _built_in(current().code)
+
+
+@cache
+def _built_in(code: str) -> Mapping[str, Mould]:
+    """They are kept for each language: names and sizes are words."""
+    with speaking(code):
+        found = moulds_of(read_kitchen(_text(), file=FILE), file=FILE, read_mesh=no_mesh)
+        return {key: replace(mould, name=shelf_name(mould.name)) for key, mould in found.items()}
 
 
 def no_mesh(name: str) -> bytes:

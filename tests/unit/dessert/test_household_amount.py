@@ -6,9 +6,12 @@ from dataclasses import replace
 
 import pytest
 
-from entremetry.dessert.household_amount import household_amount
+from entremetry.dessert.household_amount import STATES, household_amount
 from entremetry.larder.ingredient import HouseholdWeight
+from entremetry.quantities import UNITS
+from entremetry.quantities.things import things
 from entremetry.store.larder_file import open_larder
+from entremetry.words import say, speaking
 from small_larder import SMALL_LARDER
 
 FLOUR = SMALL_LARDER.find("plain-flour")
@@ -53,3 +56,16 @@ def test_gelatine_sheets_are_counted_or_weighed_and_never_poured() -> None:
     sheet = open_larder().find("gelatine-sheet-gold")
     assert household_amount(0.0046, sheet, "us").text.startswith("weigh")
     assert household_amount(0.004, sheet, "us").text.startswith("2 sheets")
+
+
+def test_every_measure_state_and_pack_of_the_larder_has_a_french_name() -> None:
+    alike = {"biscuit", "croissant", "fruit", "orange", "sachet"}
+    units = {unit.name for unit in UNITS}
+    measures = {w.measure for each in open_larder().ingredients for w in each.household}
+    counted = {each.partition(",")[0] for each in measures} - units
+    counted |= {pack.name for each in open_larder().ingredients for pack in each.packs}
+    states = {each.partition(",")[2].strip() for each in measures} - {""}
+    with speaking("fr"):
+        assert {thing for thing in counted if things(thing) == thing} <= alike
+        assert {state for state in states if say(state) == state} == set()
+    assert states <= set(STATES)

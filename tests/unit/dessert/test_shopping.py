@@ -6,6 +6,7 @@ import pytest
 
 from entremetry.dessert.shopping import shopping
 from entremetry.store.larder_file import open_larder
+from entremetry.words import speaking
 from small_larder import SMALL_LARDER
 
 CREAM, GELATINE = SMALL_LARDER.find("cream-35"), SMALL_LARDER.find("gelatine-sheet-gold")
@@ -43,3 +44,14 @@ def test_eggs_are_bought_in_the_sizes_of_the_reader() -> None:
     (european,) = shopping([(eggs, 0.150)], "metric")
     assert american.buy == "3 × large egg (US)"
     assert european.buy == "3 × medium egg (EU)"
+
+
+def test_what_to_buy_is_said_in_french() -> None:
+    with speaking("fr"):
+        (cream,) = shopping([(CREAM, 0.700)], "metric")
+        (sheets,) = shopping([(GELATINE, 0.0073)], "metric")
+        (fruit,) = shopping([(SMALL_LARDER.find("whole-fruit"), 0.400)], "metric")
+    assert cream.buy == "2 × brique (500 g)"
+    assert sheets.buy == "4 × feuille"
+    assert sheets.effect.endswith("en prendre 4, c’est 10 % de plus ; peser 7,3 g pour être exact")
+    assert fruit.buy == "500 g à l’achat, avant parage"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from math import pi
 from typing import Any
 
@@ -12,6 +13,7 @@ from entremetry.errors import OutsideRange, StoreError
 from entremetry.kitchen import ShapeDocument, build, described
 from entremetry.kitchen.shape_fault import shape_fault
 from entremetry.store.shelf import no_mesh
+from entremetry.words import speaking
 
 SHAPE: TypeAdapter[Any] = TypeAdapter(ShapeDocument)
 CASES = [
@@ -108,3 +110,11 @@ def test_a_shape_that_cannot_be_says_what_is_accepted() -> None:
     assert found == "height of the cap: 60 mm"
     assert accepted.startswith("at most 20 mm")
     assert shape_fault(StoreError("gone")) == ("gone", "measures that make a shape")
+
+
+def test_sizes_are_described_in_french_without_any_english_word() -> None:
+    english = re.compile(r"\b(?:across|high|long|wide|with|hole|holds|of|or|like|by|over|as)\b")
+    with speaking("fr"):
+        said = [described(SHAPE.validate_python(shape)) for shape, _, _ in CASES]
+    assert "60 mm de diamètre, 40 mm de haut" in said
+    assert [text for text in said if english.search(text.replace(" de long", ""))] == []

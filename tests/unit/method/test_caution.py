@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -18,6 +19,7 @@ from entremetry.method import (
     gathered,
 )
 from entremetry.sources import cite
+from entremetry.words import speaking
 
 STEPS: TypeAdapter[tuple[AnyStep, ...]] = TypeAdapter(tuple[Step, ...])
 MILK = Portion(
@@ -125,3 +127,19 @@ def test_gathered_cautions_are_said_once_with_the_deference_last() -> None:
     egg, milk = told({"y": YOLK}, MIX), told({"milk": MILK}, HEAT)
     assert gathered([egg, milk, egg]) == (egg[0], milk[0], DEFERENCE)
     assert gathered([]) == (DEFERENCE,)
+
+
+def test_cautions_are_said_in_the_language_that_is_spoken() -> None:
+    with speaking("fr"):
+        found = texts({"a": KIWI, "b": SHEET}, MIX)
+        said = told({"a": RUM}, MIX)
+        assert gathered([said, said]) == said
+    assert found.startswith("À l’état cru, kiwi détruit la gélatine")
+    assert said[0].text.startswith("Contient 40 % d’alcool")
+    assert said[-1].text.startswith("Ces mises en garde")
+    assert told({"a": SUGAR}, MIX) == (DEFERENCE,)
+
+
+def test_two_raw_things_are_named_together_in_french() -> None:
+    with speaking("fr"):
+        assert "pour : egg yolk et œuf." in texts({"a": YOLK, "b": replace(YOLK, name="Œuf")}, MIX)

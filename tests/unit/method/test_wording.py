@@ -8,8 +8,8 @@ import pytest
 from pydantic import TypeAdapter
 
 from entremetry.method import KINDS, AnyStep, Step, sentence, sentences
-from entremetry.method.english_words import spoken
-from entremetry.method.telling import Telling
+from entremetry.method.phrases import spoken
+from entremetry.words import speaking
 
 ONE: TypeAdapter[AnyStep] = TypeAdapter(Step)
 NAMES = {
@@ -197,12 +197,136 @@ def test_a_name_that_nobody_prints_is_its_own_word() -> None:
     assert said("mix", what=["dark-rum"]) == "Mix the dark rum."
 
 
-def test_another_language_is_another_function() -> None:
-    def french(step: AnyStep, told: Telling) -> str:
-        return f"{step.step}: {', '.join(told.entering)}"
+FRENCH_NAMES = {
+    "gelatine": "Gélatine feuille, or",
+    "cream": "Crème 35 %",
+    "milk": "Lait entier",
+    "vanilla": "Gousse de vanille",
+    "sugar": "Sucre",
+}
 
-    step = ONE.validate_python({"step": "mix", "what": ["milk"]})
-    assert sentence(step, names={"milk": "lait"}, language=french) == "mix: lait"
+
+@pytest.mark.parametrize(
+    ("fields", "expected"),
+    [
+        ({"step": "weigh"}, "Tout peser."),
+        ({"step": "weigh", "what": ["sugar"]}, "Peser sucre."),
+        (
+            {"step": "soak", "what": ["gelatine"], "water": "24.5 g", "time": "10 min"},
+            "Faire tremper gélatine feuille dans 25 g d’eau froide pendant 10 min.",
+        ),
+        ({"step": "mix", "what": ["milk", "sugar"]}, "Mélanger lait entier et sucre."),
+        ({"step": "mix", "time": "1 min"}, "Bien mélanger pendant 1 min."),
+        ({"step": "melt", "temperature": "45 °C"}, "Faire fondre à 45 °C (113 °F)."),
+        (
+            {"step": "cook-to", "what": ["cream", "milk", "vanilla"], "temperature": "82 °C"},
+            "Chauffer crème 35 %, lait entier et gousse de vanille à 82 °C (180 °F) en remuant.",
+        ),
+        (
+            {
+                "step": "cook-to",
+                "what": ["sugar"],
+                "temperature": "118 °C",
+                "time": "6 min",
+                "evaporates": "4.9 g",
+            },
+            "Cuire sucre à 118 °C (244 °F), environ 6 min ; environ 4,9 g d’eau s’évaporent.",
+        ),
+        (
+            {"step": "simmer", "to_mass": "180 g", "time": "10 min"},
+            "Laisser frémir pendant 10 min, jusqu’à ce qu’il reste 180 g.",
+        ),
+        ({"step": "simmer", "to_brix": 65.5}, "Laisser frémir jusqu’à 65,5 °Brix."),
+        (
+            {"step": "simmer", "evaporates": "12 %"},
+            "Laisser frémir jusqu’à une perte de 12 % du poids.",
+        ),
+        (
+            {"step": "simmer", "evaporates": "2.5 %", "time": "3 min"},
+            "Laisser frémir pendant 3 min ; environ 2,5 % du poids sont perdus.",
+        ),
+        (
+            {"step": "cool-to", "temperature": "24 °C", "where": "fridge", "covered": True},
+            "Refroidir à 24 °C (75 °F) au réfrigérateur, à couvert.",
+        ),
+        (
+            {"step": "cool-to", "temperature": "24 °C", "ice_bath": True, "time": "5 min"},
+            "Refroidir à 24 °C (75 °F) dans un bain d’eau glacée, environ 5 min.",
+        ),
+        ({"step": "strain", "removes": ["vanilla"]}, "Filtrer en retirant gousse de vanille."),
+        (
+            {"step": "whip", "what": ["cream"], "overrun": "90 %"},
+            "Monter crème 35 % jusqu’à 1,9 fois le volume.",
+        ),
+        (
+            {"step": "whip", "density": "0.45 g/ml", "time": "5 min"},
+            "Monter pendant 5 min jusqu’à ce que 100 ml pèsent 45 g.",
+        ),
+        ({"step": "fold", "what": ["cream"]}, "Incorporer délicatement crème 35 %."),
+        (
+            {"step": "fold", "what": ["cream", "sugar"]},
+            "Mélanger délicatement crème 35 % et sucre.",
+        ),
+        ({"step": "roll", "thickness": "2.5 mm"}, "Abaisser à 2,5 mm."),
+        ({"step": "cut", "trim": "8 %"}, "Détailler, avec environ 8 % de parures."),
+        (
+            {"step": "bake", "at": "160 °C", "fan": True, "time": "12 min", "loss": "11 %"},
+            "Cuire au four à 160 °C chaleur tournante (180 °C / 350 °F statique) pendant 12 min, "
+            "jusqu’à une perte de 11 % du poids.",
+        ),
+        ({"step": "pour"}, "Débarrasser, prêt à l’emploi."),
+        ({"step": "place", "what": ["sugar"]}, "Mettre en place sucre."),
+        ({"step": "fill", "what": ["cream"]}, "Garnir le moule avec crème 35 %."),
+        (
+            {"step": "freeze-until", "temperature": "-18 °C", "time": "12 h"},
+            "Congeler jusqu’à -18 °C (0 °F) à cœur, environ 12 h.",
+        ),
+        ({"step": "freeze-until", "time": "3 h"}, "Congeler pendant 3 h."),
+        ({"step": "unmould"}, "Démouler."),
+        (
+            {"step": "glaze-at", "temperature": "32 °C", "within": "3 min"},
+            "Dans les 3 min, glacer à 32 °C (90 °F).",
+        ),
+        ({"step": "thaw-until", "temperature": "4 °C"}, "Décongeler jusqu’à 4 °C (39 °F) à cœur."),
+        (
+            {"step": "rest", "temperature": "4 °C", "time": "12 h", "keeps": "2 days"},
+            "Laisser reposer à 4 °C (39 °F) pendant 12 h. Se conserve 2 jours.",
+        ),
+        ({"step": "hold", "time": "3 days"}, "Conserver pendant 3 jours au plus."),
+        ({"step": "serve", "time": "1 min", "note": "Cold!"}, "Servir pendant 1 min. Cold!"),
+    ],
+)
+def test_every_kind_of_step_speaks_french(fields: dict[str, Any], expected: str) -> None:
+    with speaking("fr"):
+        assert sentence(ONE.validate_python(fields), names=FRENCH_NAMES) == expected
+
+
+def test_what_was_soaked_goes_into_the_heat_in_french() -> None:
+    steps = (
+        {"step": "soak", "what": ["gelatine"], "water": "20 g"},
+        {"step": "cook-to", "what": ["milk"], "temperature": "60 °C"},
+        {"step": "melt", "what": ["sugar"]},
+    )
+    written = tuple(ONE.validate_python(step) for step in steps)
+    lines = ["gelatine", "milk", "sugar"]
+    with speaking("fr"):
+        told = sentences(lines, written, component="x", names=FRENCH_NAMES)
+    assert told[1].endswith("; hors du feu, incorporer gélatine feuille après trempage.")
+    assert told[2] == "Ajouter sucre et faire fondre."
+
+
+@pytest.mark.parametrize(
+    ("into", "expected"),
+    [
+        ("mould", "Garnir le moule."),
+        ("moulds", "Garnir les moules."),
+        ("glasses", "Garnir les verres."),
+        ("vessels", "Garnir les contenants."),
+    ],
+)
+def test_what_is_filled_is_said_in_french(into: str, expected: str) -> None:
+    with speaking("fr"):
+        assert sentence(ONE.validate_python({"step": "fill"}), names={}, into=into) == expected
 
 
 @pytest.mark.parametrize(
