@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from entremetry.dessert.batch_sheet import Purchase
 from entremetry.dessert.region import is_elsewhere
 from entremetry.larder.ingredient import Ingredient, Pack
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import format_mass
 
 FROM_THE_TAP = frozenset({"water"})
@@ -33,7 +34,7 @@ def _purchase(ingredient: Ingredient, mass: float, measures: str) -> Purchase:
     bought = count * pack.mass
     return Purchase(
         id=ingredient.id,
-        name=ingredient.name,
+        name=ingredient_name(ingredient),
         mass=mass,
         buy=f"{count} × {pack.name}" + ("" if pack.whole else f" ({format_mass(pack.mass)})"),
         bought_mass=bought,
@@ -46,7 +47,7 @@ def _loose(ingredient: Ingredient, mass: float, gross: float) -> Purchase:
     as_bought = " as bought" if ingredient.refuse else ""
     return Purchase(
         id=ingredient.id,
-        name=ingredient.name,
+        name=ingredient_name(ingredient),
         mass=mass,
         buy=f"{format_mass(gross)}{as_bought}",
         bought_mass=gross,

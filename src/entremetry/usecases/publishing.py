@@ -26,6 +26,7 @@ from entremetry.usecases.batch import (
     surroundings,
     surroundings_of,
 )
+from entremetry.words import say_as
 
 DRAWING = "section.svg"
 
@@ -207,5 +208,5 @@ def allergen_words(sheet: BatchSheet) -> tuple[str, ...]:
 
 
 def _words(code: str) -> str:
-    group, _, name = code.partition(":")
+    group, _, name = (say_as("allergen", part) for part in code.partition(":"))
     return f"{group} ({name})" if name else group

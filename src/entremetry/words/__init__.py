@@ -8,13 +8,14 @@ zone: `with speaking("fr"):`. What an author wrote is never looked up here.
 
 from entremetry.words.language import ENGLISH, Language, current, language, languages, speaking
 from entremetry.words.numbers import decimal
-from entremetry.words.say import say, say_as, say_count, say_later
+from entremetry.words.say import is_said_as, say, say_as, say_count, say_later
 
 __all__ = [
     "ENGLISH",
     "Language",
     "current",
     "decimal",
+    "is_said_as",
     "language",
     "languages",
     "say",
