@@ -60,7 +60,7 @@ FRENCH = rows("eu_1169_2011_french.csv")
 
 @pytest.mark.parametrize("row", [r for r in FRENCH if r["kind"] == "value"], ids=str)
 def test_the_values_have_the_words_of_the_french_version(row: dict[str, str]) -> None:
-    """Règlement (UE) no 1169/2011, annexes I et XV, in the consolidated version of 2021."""
+    """Règlement (UE) no 1169/2011, annexe I in the consolidated version of 2021, and XV."""
     with speaking("fr"):
         assert row_name(row["key"], Rules.EU) == row["printed"]
 
