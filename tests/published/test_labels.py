@@ -10,10 +10,15 @@ import pytest
 from entremetry.labels import Rules, eu_rounding, us_rounding
 from entremetry.labels.allergen_statement import allergens_of, contains_statement
 from entremetry.labels.content import Content
+from entremetry.labels.emphasis import spans
 from entremetry.labels.energy import Fuel, eu_kilocalories, eu_kilojoules
+from entremetry.labels.english import row_name
 from entremetry.labels.keeping_advice import days_left
+from entremetry.labels.language_words import allergen_word
 from entremetry.labels.panel import eu_rows, us_rows
+from entremetry.larder import EU_CODES
 from entremetry.store.larder_file import open_larder
+from entremetry.words import speaking
 
 HERE = Path(__file__).parent
 LARDER = open_larder()
@@ -48,6 +53,28 @@ def test_energy_is_declared_in_kilojoules_and_in_kilocalories() -> None:
     kilojoules = eu_rounding.energy(eu_kilojoules(fuel), "kJ")
     kilocalories = eu_rounding.energy(eu_kilocalories(fuel), "kcal")
     assert f"{kilojoules} / {kilocalories}" == "1028 kJ / 246 kcal"
+
+
+FRENCH = rows("eu_1169_2011_french.csv")
+
+
+@pytest.mark.parametrize("row", [r for r in FRENCH if r["kind"] == "value"], ids=str)
+def test_the_values_have_the_words_of_the_french_version(row: dict[str, str]) -> None:
+    """Règlement (UE) no 1169/2011, annexe I in the consolidated version of 2021, and XV."""
+    with speaking("fr"):
+        assert row_name(row["key"], Rules.EU) == row["printed"]
+
+
+@pytest.mark.parametrize("row", [r for r in FRENCH if r["kind"] == "allergen"], ids=str)
+def test_the_allergens_have_the_words_of_the_french_version(row: dict[str, str]) -> None:
+    """Annexe II, which has most of them in the plural; one is named in the singular here."""
+    with speaking("fr"):
+        assert allergen_word(row["key"]) == row["printed"]
+        assert [span.strong for span in spans(row["printed"], [row["key"]])] == [True]
+
+
+def test_every_allergen_of_the_european_list_has_its_french_word() -> None:
+    assert {row["key"] for row in FRENCH if row["kind"] == "allergen"} == EU_CODES
 
 
 MIXED = [

@@ -13,6 +13,10 @@ from babel.messages.catalog import Catalog, Message
 from babel.messages.extract import extract_from_dir
 from babel.messages.pofile import read_po, write_po
 
+from entremetry.labels.english_names import allergen_names, european_names
+from entremetry.larder.spoken_name import CONTEXT
+from entremetry.store.larder_file import open_larder
+
 SOURCE = Path(__file__).parents[2] / "src" / "entremetry"
 CATALOGUES = SOURCE / "words" / "catalogues"
 METHODS = [("**.py", "python"), ("**.html", "jinja2.ext:babel_extract")]
@@ -40,12 +44,24 @@ class Slip:
 
 @cache
 def fresh() -> Catalog:
-    """All messages that the code says, by the files they stand in."""
+    """All messages of the code and its data, by the files they stand in."""
     catalogue = Catalog(project="Entremetry", charset="utf-8")
     found = extract_from_dir(SOURCE, METHODS, OPTIONS, KEYWORDS)
     for name, _, message, _, context in sorted(found, key=lambda each: each[0]):
         catalogue.add(message, locations=[(name, 1)], context=context)
+    for name, message, context in in_data():
+        catalogue.add(message, locations=[(name, 1)], context=context)
     return catalogue
+
+
+def in_data() -> Iterator[tuple[str, str, str]]:
+    """Yield every message that stands in data, with its file and its context."""
+    for ingredient in open_larder():
+        yield "store/data/larder.sqlite", ingredient.name, CONTEXT
+    for name in european_names():
+        yield "labels/english_names.py", name, "list"
+    for name in allergen_names():
+        yield "labels/english_names.py", name, "allergen"
 
 
 def kept(path: Path, found: Catalog) -> Catalog:

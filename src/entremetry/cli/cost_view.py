@@ -6,8 +6,10 @@ from collections.abc import Iterator
 from typing import Any
 
 from entremetry.labels.cost import Cost
+from entremetry.labels.english import percent
 from entremetry.quantities import format_fraction
 from entremetry.quantities.rounding import fixed
+from entremetry.words import decimal, say, say_count
 
 SHOWN_DRIVERS = 8
 WORTH_A_WORD = 0.005  # share of the cost from which a driver is shown
@@ -80,50 +82,74 @@ def cost_as_json(cost: Cost, serves: int) -> dict[str, Any]:
 
 def cost_lines(cost: Cost, serves: int) -> Iterator[str]:
     """The cost as one reads it in a terminal."""
-    least = "at least " if cost.missing else ""
-    unit, pieces = cost.currency, cost.pieces
-    yield f"Cost of {pieces} piece{'s' if pieces > 1 else ''}, in {unit}"
-    yield f"  {'a piece':<34}{least + fixed(cost.per_piece, 2):>18}"
+    pieces = cost.pieces
+    yield say_count(
+        "Cost of {number} piece, in {currency}",
+        "Cost of {number} pieces, in {currency}",
+        pieces,
+        currency=cost.currency,
+    )
+    piece, serving, batch = say("a piece"), say("a serving"), say("the batch")
+    yield f"  {piece:<34}{_amount(cost.per_piece, cost.missing):>18}"
     for each in cost.components:
-        amount = fixed(each.cost / pieces, 2)
-        yield f"    {each.name:<32}{('' if each.complete else 'at least ') + amount:>18}"
+        yield f"    {each.name:<32}{_amount(each.cost / pieces, not each.complete):>18}"
     if cost.labour is not None:
-        hands = f"hands, {cost.labour_minutes:.0f} min in all"
-        yield f"    {hands:<32}{fixed(cost.labour / pieces, 2):>18}"
+        hands = say("hands, {minutes} min in all", minutes=f"{cost.labour_minutes:.0f}")
+        yield f"    {hands:<32}{_amount(cost.labour / pieces):>18}"
     if cost.energy:
-        power = f"oven and freezer, about {cost.energy_kwh:.1f} kWh"
-        yield f"    {power:<32}{fixed(cost.energy / pieces, 2):>18}"
+        power = decimal(f"{cost.energy_kwh:.1f}")
+        power = say("oven and freezer, about {energy} kWh", energy=power)
+        yield f"    {power:<32}{_amount(cost.energy / pieces):>18}"
     if serves > 1:
-        yield f"  {'a serving':<34}{least + fixed(cost.per_piece / serves, 2):>18}"
-    yield f"  {'the batch':<34}{least + fixed(cost.total, 2):>18}"
+        yield f"  {serving:<34}{_amount(cost.per_piece / serves, cost.missing):>18}"
+    yield f"  {batch:<34}{_amount(cost.total, cost.missing):>18}"
     if cost.price_per_piece is not None and cost.margin is not None:
-        wanted = f"a piece, for a margin of {format_fraction(cost.margin)}"
-        yield f"  {wanted:<34}{least + fixed(cost.price_per_piece, 2):>18}"
-    if cost.pieces_made > pieces:
-        yield f"  {cost.pieces_made} pieces come of it; {pieces} bear the cost."
+        wanted = say("a piece, for a margin of {share}", share=format_fraction(cost.margin))
+        yield f"  {wanted:<34}{_amount(cost.price_per_piece, cost.missing):>18}"
+    yield from (f"  {line}" for line in _remarks(cost))
+
+
+def _amount(money: float, at_least: object = False) -> str:
+    """Money to the cent; with a price that is missing no more than a lower bound."""
+    amount = decimal(fixed(money, 2))
+    return say("at least {amount}", amount=amount) if at_least else amount
+
+
+def _remarks(cost: Cost) -> Iterator[str]:
+    if cost.pieces_made > cost.pieces:
+        yield say(
+            "{made} pieces come of it; {pieces} bear the cost.",
+            made=cost.pieces_made,
+            pieces=cost.pieces,
+        )
     yield from _waste(cost)
     drivers = [d for d in cost.drivers[:SHOWN_DRIVERS] if d.share >= WORTH_A_WORD]
     if drivers:
-        named = ", ".join(f"{driver.name} {driver.share:.0%}" for driver in drivers)
-        yield f"  What drives it: {named}"
+        named = ", ".join(f"{driver.name} {percent(driver.share)}" for driver in drivers)
+        yield say("What drives it: {drivers}", drivers=named)
     if cost.missing:
-        yield f"  No price: {', '.join(cost.missing)}"
+        yield say("No price: {ingredients}", ingredients=", ".join(cost.missing))
     if cost.energy:
-        yield f"  Energy is an estimate: {cost.energy_because}."
+        yield say("Energy is an estimate: {reason}.", reason=cost.energy_because)
 
 
 def _waste(cost: Cost) -> Iterator[str]:
     whole, waste = cost.ingredients_total, cost.waste
     if whole <= 0.0:
         return
-    yield (
-        f"  Of {fixed(whole, 2)} for ingredients, {fixed(waste.in_pieces, 2)} is in the pieces, "
-        f"{fixed(waste.left_behind, 2)} stays in pans and bags, "
-        f"{fixed(waste.spare, 2)} is offcuts, run-off and spare"
-        + (f", {fixed(waste.taken_out, 2)} is strained out." if waste.taken_out > 0.0 else ".")
+    strained_out = say(", {amount} is strained out", amount=_amount(waste.taken_out))
+    yield say(
+        "Of {whole} for ingredients, {in_pieces} is in the pieces, {left_behind} stays in pans and "
+        "bags, {spare} is offcuts, run-off and spare{strained_out}.",
+        whole=_amount(whole),
+        in_pieces=_amount(waste.in_pieces),
+        left_behind=_amount(waste.left_behind),
+        spare=_amount(waste.spare),
+        strained_out=strained_out if waste.taken_out > 0.0 else "",
     )
-    left = cost.whole_packs_total - whole
-    yield (
-        f"  Bought in whole packs: {fixed(cost.whole_packs_total, 2)}, of which {fixed(left, 2)} "
-        "is left in opened packs, peel and stones apart."
+    yield say(
+        "Bought in whole packs: {packs}, of which {left} is left in opened packs, peel and stones "
+        "apart.",
+        packs=_amount(cost.whole_packs_total),
+        left=_amount(cost.whole_packs_total - whole),
     )

@@ -7,7 +7,7 @@ from typing import Annotated
 
 import typer
 
-from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
+from entremetry.cli.options import DessertFile, Json, KitchenFile, LanguageCode, MouldId, Pieces
 
 
 def label(
@@ -21,13 +21,19 @@ def label(
     prices: Annotated[
         Path | None, typer.Option(help="A price document (YAML), for the cost.")
     ] = None,
+    language: LanguageCode = "en",
     json: Json = False,
 ) -> None:
-    """Draft the label: nutrition, allergens, list of ingredients, and what a piece costs."""
+    """Draft the label: nutrition, allergens, list of ingredients, and what a piece costs.
+
+    An American label is in English, as the law there wants.
+    """
     from entremetry.cli.label_view import as_json, as_text
     from entremetry.usecases.labelling import label_of
+    from entremetry.usecases.language import in_language
 
-    drafted = label_of(
-        file, pieces=pieces, mould=mould, kitchen=kitchen, rules=rules, prices=prices
-    )
-    typer.echo(as_json(drafted) if json else as_text(drafted))
+    with in_language(language):
+        drafted = label_of(
+            file, pieces=pieces, mould=mould, kitchen=kitchen, rules=rules, prices=prices
+        )
+        typer.echo(as_json(drafted) if json else as_text(drafted))

@@ -9,17 +9,25 @@ from typing import Any
 from entremetry.cli.cost_view import cost_as_json, cost_lines
 from entremetry.cli.listing import listed
 from entremetry.labels import english
+from entremetry.labels.allergen_statement import AllergenEntry
 from entremetry.labels.emphasis import Span
 from entremetry.labels.ingredient_list import IngredientList, Listed
 from entremetry.labels.label import Label
 from entremetry.labels.naming import Rules
+from entremetry.labels.nutrition import Missing
 from entremetry.labels.panel import Row
 from entremetry.labels.serving import metric_mass
 from entremetry.quantities import format_mass
+from entremetry.words import say, speaking
 
 
 def as_json(label: Label) -> str:
     """One JSON object; the unit is the last word of a key, of a row as of all others."""
+    with speaking(label.rules.language):
+        return _json(label)
+
+
+def _json(label: Label) -> str:
     serves = label.serving.per_container
     per_100g = {row.key: _number(row.per_100g) for row in label.rows}
     per_piece = {row.key: _number(row.per_serving * serves) for row in label.rows}
@@ -52,7 +60,7 @@ def as_json(label: Label) -> str:
                 row.key: _number(row.highest_100g) for row in label.rows if row.missing
             },
             "declaration": [_row(row, label.rules) for row in label.rows],
-            "allergen_list": english.ALLERGEN_LISTS[label.rules.value],
+            "allergen_list": english.allergen_list(label.rules),
             "allergens": [
                 {
                     "code": entry.code,
@@ -127,7 +135,8 @@ def list_text(found: IngredientList, rules: Rules, *, strong: Any) -> str:
     """The list on one line; `strong` sets the words apart that name allergens."""
     large, small = found.entries[: found.small_from], found.entries[found.small_from :]
     if rules is Rules.EU or not small:
-        return f"{found.heading}: {_joined(found.entries, strong)}."
+        entries = _joined(found.entries, strong)
+        return say("{heading}: {entries}.", heading=found.heading, entries=entries)
     group = f"{english.SMALL_GROUP}: {_joined(small, strong)}"
     return f"{found.heading}: {_joined(large, strong)}. {group}."
 
@@ -142,15 +151,19 @@ def _spelled(spans: Sequence[Span], strong: Any) -> str:
 
 def as_text(label: Label) -> str:
     """The label as one reads it in a terminal; allergens of the list in capitals."""
-    return "\n".join(_lines(label))
+    with speaking(label.rules.language):
+        return "\n".join(_lines(label))
 
 
 def _lines(label: Label) -> Iterator[str]:
-    yield f"{label.name}, draft label ({label.rules.value.upper()})"
+    yield say(
+        "{name}, draft label ({rules})", name=label.name, rules=english.rules_name(label.rules)
+    )
     eu = label.rules is Rules.EU
     held = ", ".join(f"{part.name} {format_mass(part.mass)}" for part in label.parts)
-    yield f"A piece holds, after losses: {held}"
-    yield f"Net quantity: {label.net_quantity}" if eu else label.net_quantity
+    yield say("A piece holds, after losses: {parts}", parts=held)
+    net = label.net_quantity
+    yield say("Net quantity: {mass}", mass=net) if eu else net
     if label.rules is Rules.US:
         yield f"Serving size: {label.serving.household} ({metric_mass(label.serving.mass)})"
         yield f"Servings per container: {label.serving.per_container}"
@@ -161,22 +174,22 @@ def _lines(label: Label) -> Iterator[str]:
         yield label.contains
     yield ""
     yield from _panel(label)
-    yield from listed("Not reported by the sources", _unreported(label))
-    title = f"Allergens ({english.ALLERGEN_LISTS[label.rules.value]})"
+    yield from listed(say("Not reported by the sources"), _unreported(label))
+    title = say("Allergens ({whose})", whose=english.allergen_list(label.rules))
     yield from listed(title, [_allergen(entry) for entry in label.allergens])
-    yield from listed("For the list", label.ingredients.notes)
+    yield from listed(say("For the list"), label.ingredients.notes)
     yield ""
     yield f"{label.keeping.storage} {label.keeping.use_by} ({label.keeping.because})"
     if label.cost is not None:
         yield ""
         yield from cost_lines(label.cost, label.serving.per_container)
-    yield from listed("Beware", label.cautions)
+    yield from listed(say("Beware"), label.cautions)
 
 
 def _panel(label: Label) -> Iterator[str]:
     eu = label.rules is Rules.EU
     one = f"{label.serving.household}, {metric_mass(label.serving.mass)}"
-    yield f"{english.TITLES[label.rules.value]:<26}{'100 g' if eu else '':>18}{one:>20}".rstrip()
+    yield f"{english.title(label.rules):<26}{'100 g' if eu else '':>18}{one:>20}".rstrip()
     for row in label.rows:
         name = "  " * row.level + english.row_name(row.key, label.rules)
         percent = _daily_value(row)
@@ -198,16 +211,30 @@ def _daily_value(row: Row) -> str:
 
 def _unreported(label: Label) -> list[str]:
     return [
-        f"{english.row_name(row.key, label.rules).removeprefix('of which ')}: "
-        + ", ".join(f"{each.name} ({each.share:.1%} of the piece)" for each in row.missing)
+        say(
+            "{value}: {ingredients}",
+            value=_alone(row, label.rules),
+            ingredients=", ".join(_share(each) for each in row.missing),
+        )
         for row in label.rows
         if row.declared_serving.up_to is not None or row.declared_100g.up_to is not None
     ]
 
 
-def _allergen(entry: Any) -> str:
-    group = f" ({entry.group})" if entry.group else ""
-    return f"{entry.word}{group}: {', '.join(entry.because)}"
+def _alone(row: Row, rules: Rules) -> str:
+    """Name of a row that stands apart from the row before."""
+    name = english.row_name(row.key, rules)
+    return name.removeprefix(say("of which ")) if rules is Rules.EU else name
+
+
+def _share(missing: Missing) -> str:
+    share = english.percent(missing.share, 1)
+    return say("{name} ({share} of the piece)", name=missing.name, share=share)
+
+
+def _allergen(entry: AllergenEntry) -> str:
+    word = f"{entry.word} ({entry.group})" if entry.group else entry.word
+    return say("{allergen}: {names}", allergen=word, names=", ".join(entry.because))
 
 
 def _number(value: float) -> float:

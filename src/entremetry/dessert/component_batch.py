@@ -13,6 +13,7 @@ from entremetry.dessert.requirement import Requirement
 from entremetry.dessert.telling import Teller
 from entremetry.formula import brix
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.method.making import scaled_made
 from entremetry.quantities import format_mass, format_volume
 from entremetry.sources.figure import Figure
@@ -138,7 +139,7 @@ def _ingredient(
     return IngredientAmount(
         line=line.name,
         id=ingredient.id,
-        name=ingredient.name,
+        name=ingredient_name(ingredient),
         mass=line.mass * factor,
         household=measured.text,
         household_error=measured.relative_error,
@@ -151,7 +152,9 @@ def _ingredient(
 def _soaking(
     component: Component, water: tuple[tuple[str, float], ...]
 ) -> Iterator[IngredientAmount]:
-    names = {line.name: line.ingredient.name for line in component.lines if line.ingredient}
+    names = {
+        line.name: ingredient_name(line.ingredient) for line in component.lines if line.ingredient
+    }
     for line, mass in water:
         yield IngredientAmount(
             line=f"{line}-water",

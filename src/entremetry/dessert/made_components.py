@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from entremetry.dessert.dessert import Component, Dessert, Line
 from entremetry.formula import scaled
 from entremetry.formula.mix import Mix
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.method.made import Made
 from entremetry.method.making import make
 from entremetry.method.portion import Portion
@@ -45,7 +46,7 @@ def portions(
 def _portion(line: Line, made: Mapping[str, Made], dessert: Dessert) -> Portion:
     if line.ingredient is not None:
         return Portion(
-            name=line.ingredient.name,
+            name=ingredient_name(line.ingredient),
             ingredient=line.ingredient.id,
             constituents=line.ingredient.composition * line.mass,
             tags=line.ingredient.tags,

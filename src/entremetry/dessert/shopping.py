@@ -8,6 +8,7 @@ from collections.abc import Iterable
 from entremetry.dessert.batch_sheet import Purchase
 from entremetry.dessert.region import is_elsewhere
 from entremetry.larder.ingredient import Ingredient, Pack
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import format_mass
 from entremetry.quantities.things import things
 from entremetry.words import decimal, say
@@ -35,7 +36,7 @@ def _purchase(ingredient: Ingredient, mass: float, measures: str) -> Purchase:
     bought = count * pack.mass
     return Purchase(
         id=ingredient.id,
-        name=ingredient.name,
+        name=ingredient_name(ingredient),
         mass=mass,
         buy=f"{count} × {things(pack.name)}"
         + ("" if pack.whole else f" ({format_mass(pack.mass)})"),
@@ -49,7 +50,7 @@ def _loose(ingredient: Ingredient, mass: float, gross: float) -> Purchase:
     bought = format_mass(gross)
     return Purchase(
         id=ingredient.id,
-        name=ingredient.name,
+        name=ingredient_name(ingredient),
         mass=mass,
         buy=say("{mass} as bought", mass=bought) if ingredient.refuse else bought,
         bought_mass=gross,

@@ -11,6 +11,7 @@ from entremetry.dessert.made_components import portions
 from entremetry.dessert.requirement import Requirement
 from entremetry.dessert.translating import bowl_names
 from entremetry.kitchen.mould import Mould
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.method.caution import cautions, gathered
 from entremetry.method.made import Made
 from entremetry.method.step import AnyStep
@@ -92,7 +93,7 @@ def line_names(component: Component, dessert: Dessert) -> dict[str, str]:
     """What lines and components are called in a sentence: the name without its strength."""
     names = bowl_names(dessert.document, current().code) | dessert.names
     names |= _spoken(
-        {line.name: line.ingredient.name for line in component.lines if line.ingredient}
+        {line.name: ingredient_name(line.ingredient) for line in component.lines if line.ingredient}
     )
     return names | {line.name: names[line.component] for line in component.lines if line.component}
 

@@ -6,9 +6,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from entremetry.labels.content import Content
-from entremetry.labels.english_names import GROUPS, allergen_word
+from entremetry.labels.language_words import allergen_group, allergen_word
 from entremetry.labels.naming import Rules, codes_of
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,12 +32,12 @@ def allergens_of(ingredients: Iterable[Ingredient], rules: Rules) -> tuple[Aller
     brought: dict[str, list[str]] = {}
     for ingredient in ingredients:
         for code in codes_of(ingredient, rules):
-            brought.setdefault(code, []).append(ingredient.name)
+            brought.setdefault(code, []).append(ingredient_name(ingredient))
     return tuple(
         AllergenEntry(
             code=code,
             word=allergen_word(code, american=rules is Rules.US),
-            group=GROUPS.get(code.partition(":")[0], ""),
+            group=allergen_group(code),
             because=tuple(dict.fromkeys(names)),
         )
         for code, names in sorted(brought.items())

@@ -14,6 +14,8 @@ from entremetry.labels.power import BECAUSE, JOULES_PER_KWH, batch_energy
 from entremetry.labels.price_document import PriceDocument
 from entremetry.labels.pricing import Price
 from entremetry.labels.waste import Waste, waste
+from entremetry.larder.spoken_name import ingredient_name
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,7 +112,7 @@ def batch_cost(
         labour=labour,
         energy_kwh=kwh,
         energy=energy,
-        energy_because=BECAUSE,
+        energy_because=say(BECAUSE),
         total=whole,
         margin=document.margin,
         price_per_piece=None
@@ -131,8 +133,9 @@ def _weighed(
             mass = line.mass * required[component.id].factor
             if line.ingredient is None or line.ingredient.id == WATER or mass <= 0.0:
                 continue
-            before = found.get(line.ingredient.id, ("", "", 0.0))[2]
-            found[line.ingredient.id] = (line.ingredient.id, line.ingredient.name, before + mass)
+            ingredient = line.ingredient
+            before = found.get(ingredient.id, ("", "", 0.0))[2]
+            found[ingredient.id] = (ingredient.id, ingredient_name(ingredient), before + mass)
     return found
 
 
@@ -189,8 +192,8 @@ def _drivers(
     whole: float,
 ) -> tuple[Driver, ...]:
     costs = [(each.name, each.cost or 0.0) for each in ingredients if each.cost is not None]
-    costs += [("Hands", labour)] if labour is not None else []
-    costs += [("Oven and freezer", energy)] if energy is not None else []
+    costs += [(say("Hands"), labour)] if labour is not None else []
+    costs += [(say("Oven and freezer"), energy)] if energy is not None else []
     costs.sort(key=lambda item: -item[1])
     return tuple(
         Driver(name=name, cost=cost, share=cost / whole if whole > 0.0 else 0.0)

@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from entremetry.quantities.rounding import rounded
 from entremetry.sources.range import Range
+from entremetry.words import decimal, say
 
 RANGE = Range("amount on a label", 0.0, 1e7, "g, mg, µg, kJ or kcal", "our_own")
 """Nothing on a label is negative or endless."""
@@ -25,11 +26,13 @@ class Declared:
     up_to: Decimal | None = None
 
     def __str__(self) -> str:
-        number = f"{self.number:f}"
+        number = decimal(f"{self.number:f}")
         if self.less_than:
-            return f"<{number} {self.unit}"
-        span = "" if self.up_to is None else f" to {self.up_to:f}"
-        return f"{number}{span} {self.unit}"
+            return say("<{number} {unit}", number=number, unit=self.unit)
+        if self.up_to is None:
+            return f"{number} {self.unit}"
+        highest = decimal(f"{self.up_to:f}")
+        return say("{low} to {high} {unit}", low=number, high=highest, unit=self.unit)
 
 
 def nearest(value: float, step: str) -> Decimal:

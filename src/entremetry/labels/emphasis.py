@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from entremetry.labels.english_names import allergen_word, naming_words
+from entremetry.labels.language_words import allergen_word, naming_patterns
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,5 +48,6 @@ def spans(text: str, codes: Iterable[str]) -> tuple[Span, ...]:
 
 
 def _pattern(codes: Iterable[str]) -> re.Pattern[str]:
-    words = sorted({word for code in codes for word in naming_words(code)}, key=len, reverse=True)
-    return re.compile(rf"\b({'|'.join(map(re.escape, words))})\b", re.IGNORECASE)
+    words = {word for code in codes for word in naming_patterns(code)}
+    longest_first = sorted(sorted(words), key=len, reverse=True)
+    return re.compile(rf"\b({'|'.join(longest_first)})\b", re.IGNORECASE)

@@ -1,10 +1,17 @@
-"""What a list of ingredients calls things in English, European and American.
+"""What a list of ingredients calls things, European and American, and how English words match.
 
+The European names are messages: the catalogues have them in other languages, in context 'list'.
 An ingredient that is not here keeps the name it has in the larder, without percentages and remarks.
 A cook's own `label_name` goes before both. Names are suggestions: what the packet says is right.
 """
 
 from __future__ import annotations
+
+from collections.abc import Iterator
+
+from entremetry.labels.list_words import ListWords
+from entremetry.larder.allergens import EU_CODES, US_CODES
+from entremetry.larder.spelling import singular
 
 _SUGAR = ("sugar", "sugar")
 _GELATINE = ("gelatine", "gelatin")
@@ -247,9 +254,43 @@ def allergen_word(code: str, *, american: bool = False) -> str:
     return code.partition(":")[2].replace("-", " ")
 
 
-def naming_words(code: str) -> tuple[str, ...]:
-    """Words that have named an allergen once they stand in a list."""
+def _naming(code: str) -> tuple[str, ...]:
     if code in ALLERGEN_WORDS:
         return ALLERGEN_WORDS[code][1]
     nut = allergen_word(code)
     return (nut, f"{nut}s")
+
+
+def _singular(word: str) -> str:
+    """The word without its plural ending: raspberries, mangoes, almonds."""
+    if word.endswith("ies") and len(word) > 4:
+        return f"{word[:-3]}y"
+    if word.endswith("oes"):
+        return word[:-2]
+    return singular(word)
+
+
+WORDS = ListWords(
+    allergens={code: _naming(code) for code in EU_CODES | US_CODES},
+    remarks=REMARKS,
+    after_percent=("sugar", "alcohol", "fat", "in dry matter"),
+    not_by_name=NOT_BY_NAME,
+    singular=_singular,
+    shown=_singular,
+    names_begin_small=True,
+)
+
+
+def european_names() -> Iterator[str]:
+    """Every name of the European data, for the catalogues."""
+    for names in (*NAMES.values(), *CONTAINED.values(), *(names for _, names in BY_START)):
+        yield names[0]
+    yield EMULSIFIER["eu"]
+
+
+def allergen_names() -> Iterator[str]:
+    """Every word for an allergen or its group, and every part of a code, for the catalogues."""
+    for code in EU_CODES | US_CODES:
+        yield from code.split(":")
+        yield allergen_word(code)
+    yield from GROUPS.values()

@@ -8,11 +8,21 @@ from dataclasses import dataclass
 from entremetry.labels import english
 from entremetry.labels.content import Content
 from entremetry.labels.emphasis import Span, named, spans
-from entremetry.labels.naming import Rules, codes_of, is_compound, listed_name, made_of
+from entremetry.labels.naming import (
+    Rules,
+    codes_of,
+    english_name,
+    is_compound,
+    listed_name,
+    made_of,
+)
 from entremetry.labels.quantity_due import IN_NAME, due_words, has_word
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
-from entremetry.quantities import format_fraction
+from entremetry.larder.spoken_name import ingredient_name
+from entremetry.quantities import unit_named
+from entremetry.quantities.rounding import trimmed
+from entremetry.words import decimal, say, say_as
 
 WATER_LEFT_OUT = 0.05
 """Added water may be left out up to this share of the finished food: annex VII, eu_1169_2011."""
@@ -77,7 +87,7 @@ def ingredient_list(
     infused = [each for each in piece.taken_out if each not in piece.held]
     entries += [_infused(each, piece, rules, due) for each in infused]
     return IngredientList(
-        heading=english.INGREDIENTS,
+        heading=say(english.INGREDIENTS),
         entries=tuple(entries),
         small_from=small,
         water_left_out=left_out,
@@ -127,13 +137,14 @@ def _entry(
 
 
 def _water(mass: float, whole: float) -> Listed:
+    name = say_as("list", "water")
     return Listed(
         ids=("water",),
-        name=english.WATER,
-        text=english.WATER,
+        name=name,
+        text=name,
         mass=mass,
         share=mass / whole,
-        spans=(Span(text=english.WATER),),
+        spans=(Span(text=name),),
     )
 
 
@@ -141,7 +152,7 @@ def _infused(ingredient_id: str, piece: Content, rules: Rules, due: Mapping[str,
     """An ingredient that was strained out: it has left its flavour, and maybe its allergen."""
     ingredient = piece.ingredients[ingredient_id]
     codes = _codes((ingredient,), rules)
-    name = f"{listed_name(ingredient, rules)} {english.INFUSION}"
+    name = say(english.INFUSED, ingredient=listed_name(ingredient, rules))
     share = piece.taken_out[ingredient_id] / piece.mass
     because = _because(name, (ingredient,), share, due)
     text = named(f"{name} {quantity_text(share)}" if because else name, codes)
@@ -166,31 +177,46 @@ def _because(name: str, group: Sequence[Ingredient], share: float, due: Mapping[
     """Why the quantity of an ingredient is due; nothing if it is not."""
     if share < SMALL and any(each.group in FLAVOURING_GROUPS for each in group):
         return ""
-    texts = (name, *(each.name for each in group))
+    texts = (name, *(text for i in group for text in (i.name, ingredient_name(i))))
     for word, why in due.items():
         if any(has_word(text, word) for text in texts):
-            return f"'{word}' {why}"
+            return say(why, word=word)
     return ""
 
 
 def quantity_text(share: float) -> str:
     """A quantity as a list prints it: per cent, or grams in 100 g where more went in."""
     if share > 1.0:
-        return f"({share * 100:.0f} g in 100 g)"
-    return format_fraction(share, decimals=1 if share < 0.0995 else 0)
+        return say("({grams} g in 100 g)", grams=f"{share * 100:.0f}")
+    number = trimmed(unit_named("%").from_si(share), 1 if share < 0.0995 else 0)
+    return say("{number} %", number=decimal(number))
+
+
+def _bears(entry: Listed, word: str, piece: Content) -> bool:
+    """Whether a word stands in the name of an entry, in the language of the list or in English."""
+    known = (piece.ingredients[i] for i in entry.ids if i in piece.ingredients)
+    return any(has_word(name, word) for name in (entry.name, *map(english_name, known)))
 
 
 def _notes(
     entries: Sequence[Listed], parts: Sequence[Content], piece: Content, due: Mapping[str, str]
 ) -> list[str]:
     unknown = [entry.name for entry in entries if entry.unknown_parts]
-    notes = [f"{name}: add its own list of ingredients from the packet." for name in unknown]
+    notes = [
+        say("{name}: add its own list of ingredients from the packet.", name=name)
+        for name in unknown
+    ]
     for word, why in due.items():
-        if why != IN_NAME or any(has_word(entry.name, word) for entry in entries):
+        if why != IN_NAME or any(_bears(entry, word, piece) for entry in entries):
             continue
         notes += [
-            f"'{word}' {why}, and no ingredient bears it: {part.name} is "
-            f"{quantity_text(part.mass / piece.mass)} of the piece, if its quantity is due."
+            say(
+                "'{word}' stands in the name, and no ingredient bears it: {part} is {quantity} of "
+                "the piece, if its quantity is due.",
+                word=word,
+                part=part.name,
+                quantity=quantity_text(part.mass / piece.mass),
+            )
             for part in parts
             if has_word(part.name, word)
         ]

@@ -11,6 +11,7 @@ from entremetry.labels import english
 from entremetry.method.step import AnyStep
 from entremetry.method.waiting import FreezeUntil, ThawUntil
 from entremetry.quantities import format_duration
+from entremetry.words import say
 
 COLD_DAYS = 7
 """Days at 5 °C or below for what is ready to eat, the day of making counted: fda_food_code."""
@@ -51,10 +52,10 @@ def keeping_advice(dessert: Dessert) -> KeepingAdvice:
     else:
         storage, use_by = english.KEEPING_COLD, english.EAT_AFTER_MAKING
     return KeepingAdvice(
-        storage=storage,
-        use_by=use_by.format(time=time),
+        storage=say(storage),
+        use_by=say(use_by, time=time),
         hours=float(hours),
-        because="as the document says" if stated else "usual, no source; state keeps",
+        because=say("as the document says") if stated else say("usual, no source; state keeps"),
         sources=("common_practice",) if not stated else (),
     )
 

@@ -9,7 +9,7 @@ from entremetry.kitchen.mould import Mould
 from entremetry.labels.allergen_statement import AllergenEntry, allergens, contains_statement
 from entremetry.labels.content import Content, piece_contents, together
 from entremetry.labels.cost import Cost
-from entremetry.labels.english import ALCOHOL, CAUTION, GLASS, PIECE, VESSEL
+from entremetry.labels.english import ALCOHOL, CAUTION
 from entremetry.labels.ingredient_list import IngredientList, ingredient_list
 from entremetry.labels.keeping_advice import KeepingAdvice, keeping_advice
 from entremetry.labels.naming import Rules
@@ -18,6 +18,7 @@ from entremetry.labels.serving import Serving, metric_mass, serving
 from entremetry.quantities import format_fraction, unit_named
 from entremetry.quantities.rounding import fixed
 from entremetry.sources.figure import Figure
+from entremetry.words import say, say_as, speaking
 
 ALCOHOL_WORTH_A_WORD = 0.001  # share of the mass: our_own
 PIECE_ERROR = 0.05  # as the batch sheet states for the mass of a piece
@@ -56,6 +57,11 @@ class Label:
 
 def label(reckoning: Reckoning, *, pieces: int, rules: Rules, cost: Cost | None = None) -> Label:
     """The label of one piece; `pieces` and `cost` are of the batch."""
+    with speaking(rules.language):
+        return _label(reckoning, pieces, rules, cost)
+
+
+def _label(reckoning: Reckoning, pieces: int, rules: Rules, cost: Cost | None) -> Label:
     dessert, document = reckoning.dessert, reckoning.dessert.document
     parts = piece_contents(reckoning)
     piece = together(document.id, document.name, parts)
@@ -96,15 +102,17 @@ def label(reckoning: Reckoning, *, pieces: int, rules: Rules, cost: Cost | None 
 
 def _one(mould: Mould) -> str:
     if not mould.vessel:
-        return PIECE
-    return GLASS if mould.material == "glass" else VESSEL
+        return say_as("serving", "piece")
+    if mould.material == "glass":
+        return say_as("serving", "glass")
+    return say_as("serving", "vessel")
 
 
 def _piece_mass(piece: Content) -> Figure:
     return Figure(
         value=piece.mass,
         unit="kg",
-        because="what one piece holds of each component, after all that is lost on the way",
+        because=say("what one piece holds of each component, after all that is lost on the way"),
         relative_error=PIECE_ERROR,
     )
 
@@ -118,6 +126,6 @@ def _net_quantity(mass: float, rules: Rules) -> str:
 
 def _cautions(piece: Content, eaten: Serving) -> tuple[str, ...]:
     share = piece.constituents.alcohol / piece.mass
-    alcohol = ALCOHOL.format(share=format_fraction(share))
-    found = [CAUTION, alcohol if share >= ALCOHOL_WORTH_A_WORD else "", eaten.note]
+    alcohol = say(ALCOHOL, share=format_fraction(share))
+    found = [say(CAUTION), alcohol if share >= ALCOHOL_WORTH_A_WORD else "", eaten.note]
     return tuple(text for text in found if text)

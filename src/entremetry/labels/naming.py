@@ -2,20 +2,15 @@
 
 from __future__ import annotations
 
-import re
 from enum import StrEnum
 
 from entremetry.labels.emphasis import named, silent
-from entremetry.labels.english_names import (
-    BY_START,
-    CONTAINED,
-    EMULSIFIER,
-    NAMES,
-    REMARKS,
-    allergen_word,
-)
+from entremetry.labels.english_names import BY_START, CONTAINED, EMULSIFIER, NAMES
+from entremetry.labels.language_words import allergen_word, list_words, said
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
+from entremetry.larder.spoken_name import is_named, larder_name
+from entremetry.words import ENGLISH, current, speaking
 
 
 class Rules(StrEnum):
@@ -24,10 +19,16 @@ class Rules(StrEnum):
     EU = "eu"
     US = "us"
 
+    @property
+    def language(self) -> str:
+        """Code of the language in which a label is written.
 
-_PERCENT = re.compile(r"\s*\d[\d.,]*(-\d+)?\s*%(\s+(sugar|alcohol|fat|in dry matter))?")
-_REMARKS = re.compile(rf"\s*\b({'|'.join(map(re.escape, REMARKS))})\b")
-_BLANKS = re.compile(r"\s+")
+        In the European Union the one that is spoken: one that those who buy easily understand,
+        article 15 of eu_1169_2011. An American label is in English whatever is spoken: 21 CFR
+        101.15(c) wants that of all words that have to stand on it, and 101.9 gives the words of the
+        panel (from_memory). A second language may stand beside it; that one is not drafted here.
+        """
+        return ENGLISH.code if self is Rules.US else current().code
 
 
 def listed_name(ingredient: Ingredient, rules: Rules) -> str:
@@ -35,25 +36,19 @@ def listed_name(ingredient: Ingredient, rules: Rules) -> str:
     if ingredient.label_name:
         return ingredient.label_name
     place = 0 if rules is Rules.EU else 1
-    kind = ingredient.id if _has_a_name(ingredient) else ingredient.kind
+    kind = ingredient.id if is_named(ingredient) else ingredient.kind
     if kind in NAMES:
-        return NAMES[kind][place]
+        return said(NAMES[kind][place])
     for start, names in BY_START:
         if kind.startswith(start):
-            return names[place]
-    return _plain(ingredient.name)
+            return said(names[place])
+    return list_words().short(larder_name(ingredient))
 
 
-def _has_a_name(ingredient: Ingredient) -> bool:
-    """Whether a cook gave a name to an own ingredient."""
-    return "name" in ingredient.overridden
-
-
-def _plain(name: str) -> str:
-    """A larder's name without percentages and remarks, in lower case but for proper names."""
-    name = name.removesuffix(" (own)")
-    short = _BLANKS.sub(" ", _REMARKS.sub("", _PERCENT.sub("", name))).strip()
-    return short[:1].lower() + short[1:] if short else name
+def english_name(ingredient: Ingredient) -> str:
+    """Its European name in English, as whoever wrote a dessert in English may have called it."""
+    with speaking(ENGLISH.code):
+        return listed_name(ingredient, Rules.EU)
 
 
 def codes_of(ingredient: Ingredient, rules: Rules) -> frozenset[str]:
@@ -69,7 +64,7 @@ def made_of(ingredient: Ingredient, rules: Rules, larder: Larder) -> str:
     if ingredient.contains:
         return ingredient.contains
     if ingredient.kind in CONTAINED:
-        return CONTAINED[ingredient.kind][0 if rules is Rules.EU else 1]
+        return said(CONTAINED[ingredient.kind][0 if rules is Rules.EU else 1])
     found = [
         _part(larder.find(part.id), rules, larder)
         for part in sorted(ingredient.parts, key=lambda part: -part.share)
@@ -89,7 +84,7 @@ def _part(part: Ingredient, rules: Rules, larder: Larder) -> str:
 
 def _beside(code: str, rules: Rules) -> str:
     if code == "soybeans":
-        return EMULSIFIER[rules.value]
+        return said(EMULSIFIER[rules.value])
     return allergen_word(code, american=rules is Rules.US)
 
 

@@ -8,9 +8,12 @@ from dataclasses import dataclass
 
 from entremetry.labels.content import Content
 from entremetry.labels.energy import Fuel
+from entremetry.labels.english import percent
 from entremetry.labels.reported import HELD, REPORTED
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.sources.figure import Figure
+from entremetry.words import say
 
 OF_TABLES = 0.10
 """How far the tables and the packets of one food lie apart: our_own, about a tenth."""
@@ -135,19 +138,20 @@ def _ingredients(content: Content) -> list[Ingredient]:
 
 def _missing(content: Content, lacking: Iterable[Ingredient]) -> tuple[Missing, ...]:
     found = [
-        Missing(id=i.id, name=i.name, share=content.held[i.id] / content.mass) for i in lacking
+        Missing(id=i.id, name=ingredient_name(i), share=content.held[i.id] / content.mass)
+        for i in lacking
     ]
     return tuple(sorted(found, key=lambda each: -each.share))
 
 
 def _figure(value: float, by_part: Mapping[str, float], content: Content) -> Figure:
     first = sorted(by_part.items(), key=lambda item: -item[1])[:NAMED]
-    named = [f"{name} {share / value:.0%}" for name, share in first if value and share > 0.0]
+    named = [f"{name} {percent(share / value)}" for name, share in first if value and share > 0.0]
     sources = sorted({i.source for i in _ingredients(content) if not i.source.startswith("own: ")})
     return Figure(
         value=value,
         unit="kg",
-        because=", ".join(named) or "sum over the ingredients that are in it",
+        because=", ".join(named) or say("sum over the ingredients that are in it"),
         sources=tuple(sources),
         relative_error=OF_TABLES,
     )

@@ -17,12 +17,25 @@ from entremetry.labels.energy import (
     shares,
     us_kilocalories,
 )
+from entremetry.labels.english import percent
 from entremetry.labels.nutrition import Amount, Missing, amounts, fuel
 from entremetry.labels.panel_line import EU_LINES, US_LINES, Line
 from entremetry.sources.figure import Figure
+from entremetry.words import say, say_later
 
 HUNDRED_GRAMS = 0.1
 ONLY_IF_ANY = ("polyols",)
+FUELS = {
+    "carbohydrate": say_later("carbohydrate"),
+    "polyols": say_later("polyols"),
+    "erythritol": say_later("erythritol"),
+    "protein": say_later("protein"),
+    "fat": say_later("fat"),
+    "alcohol": say_later("alcohol"),
+    "organic_acids": say_later("organic acids"),
+    "fibre": say_later("fibre"),
+}
+"""What gives energy, in words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,8 +110,10 @@ def _energy(
 
 
 def _energy_because(burnt: Fuel) -> str:
-    named = [f"{name.replace('_', ' ')} {share:.0%}" for name, share in shares(burnt)[:3]]
-    return f"fixed factors; {', '.join(named)}" if named else "nothing in it gives energy"
+    named = [f"{say(FUELS[name])} {percent(share)}" for name, share in shares(burnt)[:3]]
+    if not named:
+        return say("nothing in it gives energy")
+    return say("fixed factors; {shares}", shares=", ".join(named))
 
 
 def _rows(lines: tuple[Line, ...], serving: Content, parts: tuple[Content, ...]) -> tuple[Row, ...]:

@@ -8,6 +8,7 @@ from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.requirement import Requirement
 from entremetry.method.shaping import Bake
 from entremetry.method.waiting import FreezeUntil
+from entremetry.words import say_later
 
 OVEN_POWER = 2.5e3  # W, a household or small deck oven: from_memory
 OVEN_DUTY = 0.5  # share of the time it heats once it is hot: from_memory
@@ -19,7 +20,7 @@ SPECIFIC_HEAT = 3.0e3  # J/(kg K), between fresh and frozen dessert: from_memory
 LATENT_HEAT = 334e3  # J/kg of water
 SHARE_FROZEN = 0.75  # of the water at -18 °C in a sweet mix: from_memory
 JOULES_PER_KWH = 3.6e6
-BECAUSE = (
+BECAUSE = say_later(
     "each baking heats an oven of 2.5 kW for 15 min and holds it at half power; what is frozen "
     "gives off its heat from 20 to -18 °C to a freezer that moves 1.5 times the work put in; hob, "
     "mixer, fridge and keeping frozen are not counted"

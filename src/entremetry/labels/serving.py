@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from entremetry.labels.declared import nearest
+from entremetry.words import decimal, say
 
 FRACTIONS = frozenset(n * k for n in (2, 3, 4, 5, 6) for k in (1, 2, 3))
 """Parts into which a whole may be divided on a label: halves to sixths, or those in two or
@@ -29,7 +30,10 @@ def serving(piece_mass: float, serves: int, *, one: str) -> Serving:
     note = (
         ""
         if serves in FRACTIONS
-        else f"1/{serves} is no fraction that a label may use; choose one of the nearest."
+        else say(
+            "1/{serves} is no fraction that a label may use; choose one of the nearest.",
+            serves=serves,
+        )
     )
     return Serving(
         household=f"1/{serves} {one}",
@@ -45,4 +49,4 @@ def metric_mass(kilograms: float) -> str:
     step = "0.1" if grams < 2.0 else "0.5" if grams < 5.0 else "1"
     number = nearest(grams, step)
     whole = number == number.to_integral_value()
-    return f"{number.quantize(Decimal(1)) if whole else number:f} g"
+    return f"{decimal(f'{number.quantize(Decimal(1)) if whole else number:f}')} g"

@@ -9,7 +9,7 @@ from typing import Any
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.kitchen_document import KitchenDocument
-from entremetry.labels.english import ROWS
+from entremetry.labels.english import row_name
 from entremetry.labels.label import Label, label
 from entremetry.labels.naming import Rules
 from entremetry.publish.cold_tables import cold_tables, minutes, timed
@@ -82,7 +82,7 @@ def _nutrients(told: Label) -> list[Nutrient]:
     """Rows as printed; the two measures of energy share one."""
     found: list[Nutrient] = []
     for row in told.rows:
-        name = ROWS["eu"][row.key]
+        name = row_name(row.key, told.rules)
         if name:
             found.append(
                 Nutrient(

@@ -13,6 +13,7 @@ from entremetry.labels.label import Label, label
 from entremetry.labels.naming import Rules
 from entremetry.store.files import read_text
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+from entremetry.words import speaking
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,12 +73,22 @@ def _label(
     prices: Prices | None,
 ) -> Label:
     chosen = rules_named(rules)
-    reckoning = reckoned(text, file, around, mould)
+    with speaking(chosen.language):
+        return _drafted(reckoned(text, file, around, mould), around, pieces, chosen, prices)
+
+
+def _drafted(
+    reckoning: Reckoning,
+    around: Surroundings,
+    pieces: int | None,
+    rules: Rules,
+    prices: Prices | None,
+) -> Label:
     number = reckoning.dessert.document.pieces if pieces is None else pieces
     if not 1 <= number <= MAX_PIECES:
         raise QuantityError(f"{number} pieces", f"1 to {MAX_PIECES} pieces")
     cost = None if prices is None else _cost(reckoning, number, prices, around)
-    return label(reckoning, pieces=number, rules=chosen, cost=cost)
+    return label(reckoning, pieces=number, rules=rules, cost=cost)
 
 
 def rules_named(name: str) -> Rules:

@@ -28,7 +28,7 @@ from entremetry.usecases.batch import (
     surroundings_of,
 )
 from entremetry.usecases.language import in_language
-from entremetry.words import ENGLISH, current
+from entremetry.words import ENGLISH, current, say_as
 
 DRAWING = "section.svg"
 
@@ -234,5 +234,5 @@ def allergen_words(sheet: BatchSheet) -> tuple[str, ...]:
 
 
 def _words(code: str) -> str:
-    group, _, name = code.partition(":")
+    group, _, name = (say_as("allergen", part) for part in code.partition(":"))
     return f"{group} ({name})" if name else group

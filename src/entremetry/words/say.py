@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from gettext import GNUTranslations
+
 from entremetry.words.language import ENGLISH, current
 
 
@@ -21,6 +23,13 @@ def say_as(context: str, message: str, /, **fields: object) -> str:
     spoken = current()
     known = message if spoken is ENGLISH else spoken.messages.pgettext(context, message)
     return known.format(**fields) if fields else known
+
+
+def is_said_as(context: str, message: str, /) -> bool:
+    """Whether the spoken language has a message of this context; English has them all."""
+    spoken = current()
+    key = GNUTranslations.CONTEXT % (context, message)
+    return spoken is ENGLISH or spoken.messages.gettext(key) != key
 
 
 def say_count(one: str, many: str, number: float, /, **fields: object) -> str:

@@ -54,6 +54,24 @@ def test_the_keys_of_the_contract(dome: Path) -> None:
     assert told["cost"] is None
 
 
+def test_a_label_is_drafted_in_another_language(dome: Path) -> None:
+    told = json.loads(entremetry("label", dome, "--language", "fr", "--json").out)
+    assert told["ingredient_list"]["text"].startswith("Ingrédients : crème (lait), ")
+    assert told["declaration"][0]["name"] == "Énergie"
+    assert entremetry("label", dome, "--language", "en").out == entremetry("label", dome).out
+
+
+def test_a_language_that_is_not_there_is_refused_with_those_that_are(dome: Path) -> None:
+    answer = entremetry("label", dome, "--language", "tlh")
+    assert (answer.status, answer.out) == (2, "")
+    assert "'tlh'" in answer.err and "en, fr" in answer.err
+
+
+def test_an_american_label_is_english_in_any_language(dome: Path) -> None:
+    american = ("label", dome, "--rules", "us")
+    assert entremetry(*american, "--language", "fr").out == entremetry(*american).out
+
+
 def test_american_rules_have_their_own_rows_and_statement(dome: Path) -> None:
     told = json.loads(entremetry("label", dome, "--rules", "us", "--json").out)
     assert {"trans_fat_g", "added_sugars_g", "vitamin_d_ug"} <= set(told["per_100g"])

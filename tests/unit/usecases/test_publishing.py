@@ -20,7 +20,7 @@ from entremetry.usecases.publishing import (
     publish,
     published_files,
 )
-from entremetry.words import ENGLISH, current
+from entremetry.words import ENGLISH, current, speaking
 
 DAY = date(2026, 3, 1)
 
@@ -87,6 +87,9 @@ def test_a_limit_that_cannot_be_kept_leaves_nothing_behind(dome: Path) -> None:
 def test_allergens_are_said_in_words(dome: Path) -> None:
     words = allergen_words(batch_of_text(dome.read_text("utf-8")))
     assert {"milk", "eggs", "gluten (wheat)", "nuts (hazelnut)"} <= set(words)
+    with speaking("fr"):
+        french = allergen_words(batch_of_text(dome.read_text("utf-8")))
+    assert {"lait", "œufs", "gluten (blé)", "fruits à coque (noisette)"} <= set(french)
 
 
 def test_a_folder_that_was_not_there_is_gone_again_if_nothing_can_be_written(

@@ -8,7 +8,16 @@ from contextvars import copy_context
 import pytest
 from babel.numbers import format_decimal
 
-from entremetry.words import current, decimal, languages, say, say_as, say_count, speaking
+from entremetry.words import (
+    current,
+    decimal,
+    is_said_as,
+    languages,
+    say,
+    say_as,
+    say_count,
+    speaking,
+)
 
 
 def test_english_is_spoken_without_a_catalogue() -> None:
@@ -22,6 +31,14 @@ def test_english_is_spoken_without_a_catalogue() -> None:
 def test_an_unknown_message_stays_english() -> None:
     with speaking("fr"):
         assert say("nobody has {thing} here", thing="this") == "nobody has this here"
+
+
+def test_what_a_language_has_no_words_for_is_known() -> None:
+    assert is_said_as("ingredient", "any name at all")
+    with speaking("fr"):
+        assert is_said_as("ingredient", "Croissant")
+        assert not is_said_as("ingredient", "any name at all")
+        assert not is_said_as("no such context", "Croissant")
 
 
 def test_a_language_is_spoken_only_inside_its_block() -> None:

@@ -49,7 +49,9 @@ ENTRIES: tuple[Source, ...] = (
             "Regulation (EU) No 1169/2011 on the provision of food information to consumers, "
             "annex I (definitions), annex II (allergens), annex VII (order of ingredients, added "
             "water; from memory), annex VIII (quantities; from memory), annex XIV (energy factors) "
-            "and annex XV (order of the declaration; from memory)."
+            "and annex XV (order of the declaration; from memory). The French words of annexes "
+            "I and II as copies have them; of annex I in the consolidated version of 15 October "
+            "2021."
         ),
     ),
     Source(
