@@ -170,9 +170,7 @@ def reckoned_sheet(
     have: tuple[str, str] | None = None,
 ) -> tuple[Reckoning, BatchSheet]:
     """A document read, looked up, made and placed, and its batch sheet, in the spoken language."""
-    document, tree = read_dessert(text, file=file)
-    require_translations(document, tree, file=file)
-    document = translated(document, current().code)
+    document, tree = _told(text, file)
     reckoning = _reckoned(document, tree, file, around, mould)
     if have is not None:
         pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
@@ -180,6 +178,19 @@ def reckoned_sheet(
     measures = around.measures(document)
     with located(document, tree, file=file):
         return reckoning, batch_sheet(reckoning, pieces=number, measures=measures, fan=around.fan)
+
+
+def reckoned_told(
+    text: str, file: str, around: Surroundings, mould: str | None = None
+) -> Reckoning:
+    """A document read, looked up, made and placed, in the spoken language."""
+    return _reckoned(*_told(text, file), file, around, mould)
+
+
+def _told(text: str, file: str) -> tuple[DessertDocument, Tree]:
+    document, tree = read_dessert(text, file=file)
+    require_translations(document, tree, file=file)
+    return translated(document, current().code), tree
 
 
 def reckoned(text: str, file: str, around: Surroundings, mould: str | None = None) -> Reckoning:

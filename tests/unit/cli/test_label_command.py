@@ -58,6 +58,7 @@ def test_a_label_is_drafted_in_another_language(dome: Path) -> None:
     told = json.loads(entremetry("label", dome, "--language", "fr", "--json").out)
     assert told["ingredient_list"]["text"].startswith("Ingrédients : crème (lait), ")
     assert told["declaration"][0]["name"] == "Énergie"
+    assert told["name"] == "Dôme cassis et vanille"
     assert entremetry("label", dome, "--language", "en").out == entremetry("label", dome).out
 
 
