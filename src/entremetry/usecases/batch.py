@@ -33,12 +33,16 @@ USUAL_MEASURES = "us"
 
 @dataclass(frozen=True)
 class Surroundings:
-    """What a document is read against: a kitchen if there is one, and where its files lie."""
+    """What a document is read against: a kitchen if there is one, and where its files lie.
+
+    `more` are moulds that are known beside the kitchen's and the built-in ones.
+    """
 
     kitchen: KitchenDocument | None = None
     kitchen_file: str = "kitchen"
     kitchen_tree: Tree | None = None
     read_mesh: Callable[[str], bytes] = no_mesh
+    more: tuple[Mould, ...] = ()
 
     @cached_property
     def larder(self) -> Larder:
@@ -57,15 +61,16 @@ class Surroundings:
     @cached_property
     def moulds(self) -> Mapping[str, Mould]:
         """The built-in shelf with the kitchen's own moulds."""
+        more = {mould.id: mould for mould in self.more}
         if self.kitchen is None:
-            return built_in_moulds()
+            return {**built_in_moulds(), **more}
         own = moulds_of(
             self.kitchen,
             file=self.kitchen_file,
             read_mesh=self.read_mesh,
             tree=self.kitchen_tree,
         )
-        return {**built_in_moulds(), **own}
+        return {**built_in_moulds(), **own, **more}
 
     @property
     def fan(self) -> bool | None:
