@@ -49,7 +49,7 @@ def without_line(text: str, component: str, line: str) -> Without:
         )
     changes = [_change(component, line, say("left out: {name}", name=line))]
     text = _line_gone(text, component, line, changes)
-    return Without(text=text, changes=tuple(changes))
+    return Without(text=text, changes=(*changes, _notes()))
 
 
 def without_component(text: str, component: str) -> Without:
@@ -73,7 +73,7 @@ def without_component(text: str, component: str) -> Without:
             if len(_data(text)["components"]) == 1:
                 return Without(text=text, refused=say("nothing of the dessert would be left"))
             text = _component_gone(text, gone, changes, waiting)
-    return Without(text=text, changes=tuple(changes))
+    return Without(text=text, changes=(*changes, _notes()))
 
 
 def _why_not(placement: Sequence[Mapping[str, Any]], component: str, name: str) -> str:
@@ -188,6 +188,11 @@ def _is_needed(data: Mapping[str, Any], component: str) -> bool:
 
 def _change(component: str, line: str, text: str, *, kind: str = "gone") -> Change:
     return Change(component=component, line=line, kind=kind, text=text)
+
+
+def _notes() -> Change:
+    told = say("notes stay as they are and may still name it: read them once more")
+    return _change("", "", told, kind="caution")
 
 
 def _component(text: str, component: str) -> Mapping[str, Any]:

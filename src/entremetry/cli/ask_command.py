@@ -78,10 +78,6 @@ def ask(
     json: Json = False,
 ) -> None:
     """Ask what to do with something else, another mould, a wait, a part left out, a mishap."""
-    from zoneinfo import ZoneInfo
-
-    from tzlocal import get_localzone_name
-
     from entremetry.cli import ask_view
     from entremetry.questions.reading import read_question
     from entremetry.usecases import questions
@@ -111,7 +107,7 @@ def ask(
         found = questions.choices(file, kitchen=kitchen)
         typer.echo(ask_view.choices_as_json(found) if json else ask_view.choices_text(found))
         return
-    zone = ZoneInfo(get_localzone_name())
+    zone = questions.zone(kitchen)
     question = read_question(told, now=datetime.now(zone), zone=zone)
     answer = questions.ask(file, question, kitchen=kitchen)
     typer.echo(ask_view.as_json(answer) if json else ask_view.as_text(answer))

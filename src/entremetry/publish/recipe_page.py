@@ -21,6 +21,7 @@ from entremetry.publish.markup import plain
 from entremetry.publish.palette import KIND_COLOURS, flavour
 from entremetry.publish.reader_model import MASS_ERROR, SYSTEMS, TIME_ERROR
 from entremetry.publish.reader_page import Reader
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -152,6 +153,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
         finalize=lambda value: plain(value) if type(value) is str else value,
     )
+    templates.globals.update(say=say)
     templates.filters.update(
         ahead_bar=lambda row: Markup(bar_svg(row)),
         grams=typography.grams,

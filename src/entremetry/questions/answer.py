@@ -32,7 +32,8 @@ class Answer:
 
     `kind` is the kind of the question, `question` the question as it was understood, `says` the
     answer in one sentence. `document` is the adapted document, empty if none comes of it;
-    `checks` are the ids of the bench checks that decide.
+    `checks` are the ids of the bench checks that decide. `apart` are words that tell the adapted
+    dessert from the one before, such as 'without the glaze'.
     """
 
     kind: str
@@ -43,3 +44,4 @@ class Answer:
     changes: tuple[Change, ...] = ()
     checks: tuple[str, ...] = ()
     document: str = ""
+    apart: str = ""

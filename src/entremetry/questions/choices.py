@@ -100,7 +100,12 @@ def alike(ingredient: Ingredient, dessert: Dessert) -> tuple[Choice, ...]:
 def _likeness(other: Ingredient, ingredient: Ingredient) -> tuple[bool, int]:
     """First what does the same, then what is called most like it."""
     shared = ingredient.tags & other.tags & set(ALIKE)
-    return bool(shared), len(commonprefix([other.id, ingredient.id]))
+    return bool(shared), _common(other.id, ingredient.id)
+
+
+def _common(one: str, other: str) -> int:
+    """Letters that two ids begin or end alike with."""
+    return max(len(commonprefix([one, other])), len(commonprefix([one[::-1], other[::-1]])))
 
 
 def _is_alike(other: Ingredient, ingredient: Ingredient, stem: str) -> bool:

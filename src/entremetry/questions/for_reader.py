@@ -5,19 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from entremetry.agenda.keeping import Limit
 from entremetry.dessert.dessert import Component, Dessert, Line
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.formula.gelatine_swap import in_place_of
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.larder.ingredient import Ingredient
 from entremetry.quantities import format_duration, format_mass
-from entremetry.questions.keeping import FILLED, FINISHED, FREEZER, FRIDGE, Kept, waitings
+from entremetry.questions.answer import Reply
+from entremetry.questions.keeping import FILLED, FINISHED, TABLE, Kept, waitings
 from entremetry.questions.reckoned import Reckon
 from entremetry.questions.without import without
 from entremetry.words import say
 
+HOUR = 60
 STAND_INS = ("gelatine-powder-200", "gelatine-sheet-silver", "gelatine-sheet-gold")
-"""What people have in the place of a gelatine; the first that is another one is told first."""
+"""What people have in the place of a gelatine."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,7 +103,17 @@ def _left_out(
 ) -> Iterator[str]:
     for component in dessert.components:
         answer = without(text, component.id, reckon, kitchen)
-        yield say("{component}: {answer}", component=component.name, answer=answer.says)
+        facts = " ".join(_sentence(fact.text) for fact in answer.facts)
+        if answer.reply is Reply.YES:
+            yield say("{component}: yes. {facts}", component=component.name, facts=facts)
+        elif answer.facts:
+            yield f"{component.name}: {answer.says} {facts}"
+        else:
+            yield answer.says
+
+
+def _sentence(text: str) -> str:
+    return text if text.endswith(".") else f"{text}."
 
 
 def _waits(dessert: Dessert) -> Iterator[str]:
@@ -108,21 +121,28 @@ def _waits(dessert: Dessert) -> Iterator[str]:
     for part in waitings(dessert):
         if part.id not in ids and part.id not in (FILLED, FINISHED):
             continue
-        told = [_place(kept) for kept in part.kept if kept.minutes and kept.where in WORDS]
+        long = [kept for kept in part.kept if _keeps_long(kept)]
+        told = [_place(kept) for kept in (long or part.kept[-1:]) if kept.minutes]
         if told:
             yield say("{part}: {places}.", part=part.name, places=", ".join(told))
 
 
+def _keeps_long(kept: Kept) -> bool:
+    """Whether it keeps for hours there; on the table only what does not spoil."""
+    if (kept.minutes or 0) < HOUR:
+        return False
+    return kept.where != TABLE or kept.limit is Limit.HABIT
+
+
 def _place(kept: Kept) -> str:
-    return WORDS[kept.where](format_duration(60.0 * (kept.minutes or 0)))
-
-
-def _frozen(time: str) -> str:
-    return say("up to {time} in the freezer", time=time)
-
-
-def _cold(time: str) -> str:
+    time = format_duration(60.0 * (kept.minutes or 0))
+    if (kept.minutes or 0) < HOUR:
+        return say("at once, {time} after it is ready at the latest", time=time)
+    match kept.where:
+        case "freezer":
+            return say("up to {time} in the freezer", time=time)
+        case "table":
+            return say("up to {time} closed up, outside the fridge", time=time)
+    if kept.is_dough:
+        return say("as dough up to {time} in the fridge", time=time)
     return say("up to {time} in the fridge", time=time)
-
-
-WORDS = {FREEZER: _frozen, FRIDGE: _cold}

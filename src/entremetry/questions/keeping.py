@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from entremetry.agenda.component_flow import last_step
 from entremetry.agenda.keeping import (
@@ -22,6 +22,7 @@ from entremetry.errors import UnknownName
 from entremetry.method.step import AnyStep
 from entremetry.words import say
 
+MOIST = 0.2  # water share from which a garnish spoils: our_own
 FREEZER, FRIDGE, TABLE = "freezer", "fridge", "table"
 PLACES = (FREEZER, FRIDGE, TABLE)
 FILLED, FINISHED = "filled", "finished"
@@ -32,7 +33,8 @@ class Kept:
     """A limit in one place: minutes, why not longer, whether the document states it.
 
     `minutes` is None where nothing tells; `because` is the reason, `write` where a time could be
-    written that is not, `source` the key of who says so, `checks` the bench checks that decide.
+    written that is not, `source` the key of who says so, `checks` the bench checks that decide;
+    `is_dough` tells that it is the dough that waits, not what is baked of it.
     """
 
     where: str
@@ -43,6 +45,7 @@ class Kept:
     write: str = ""
     source: str = "common_practice"
     checks: tuple[str, ...] = ()
+    is_dough: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,7 +102,8 @@ def _in_freezer(component: Component) -> Kept:
 def _in_fridge(component: Component) -> Kept:
     rested = [step for step in component.steps if rests_cold(step)]
     if rested:
-        return _as_kept(FRIDGE, rested[-1], keeps(rested[-1], component.kind))
+        kept = _as_kept(FRIDGE, rested[-1], keeps(rested[-1], component.kind))
+        return replace(kept, because=_dough(), is_dough=True) if component.kind in BAKED else kept
     if component.kind == "mousse":
         found = keeps_ready(None, component.kind)
         because = say("it sets in the cold, and what has set cannot be piped or poured any more")
@@ -118,11 +122,25 @@ def _in_fridge(component: Component) -> Kept:
             write=_write(component),
             checks=("stays-crisp",),
         )
+    if component.kind == "glaze":
+        return Kept(
+            where=FRIDGE,
+            minutes=None,
+            because=say("its method does not let it rest in the cold"),
+            write=_write(component),
+        )
     return _usual(FRIDGE, component)
 
 
+def _dough() -> str:
+    return say("it is the dough that rests in the cold, before it is baked")
+
+
 def _on_table(component: Component) -> Kept:
-    if component.kind in (*BAKED, "garnish") or READY[component.kind] <= WARM:
+    keeps_dry = component.kind in BAKED or (
+        component.kind == "garnish" and not _is_moist(component)
+    )
+    if keeps_dry or READY[component.kind] <= WARM:
         return _usual(TABLE, component)
     return Kept(
         where=TABLE,
@@ -132,6 +150,17 @@ def _on_table(component: Component) -> Kept:
         source="fda_food_code",
         checks=("hours-in-the-warm",),
     )
+
+
+def _is_moist(component: Component) -> bool:
+    """Whether it holds so much water, or so much nobody knows of, that it spoils in the warm."""
+    whole = sum(line.mass for line in component.lines)
+    dry = sum(
+        line.mass * (1.0 - line.ingredient.composition.water)
+        for line in component.lines
+        if line.ingredient is not None
+    )
+    return whole - dry > MOIST * whole
 
 
 def _usual(where: str, component: Component) -> Kept:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from entremetry.adapt.rebalanced import Adapted
+from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.checks.band import Outcome
 from entremetry.errors import FitError
 from entremetry.kitchen.mould import Mould
@@ -20,7 +20,7 @@ def fitted(mould: Mould, result: Adapted, before: State, after: State) -> Answer
     found = turned(before.verdicts, after.verdicts)
     fails, cares = newly(found, Outcome.FAIL), newly(found, Outcome.CAUTION)
     told = tuple(
-        Fact(text=f"{each.text[:1].upper()}{each.text[1:]}", because=each.because)
+        Fact(text=_of_part(each, before), because=each.because)
         for each in result.changes
         if each.kind in ("mould", "pieces", "placement", "caution")
     )
@@ -41,6 +41,14 @@ def fitted(mould: Mould, result: Adapted, before: State, after: State) -> Answer
         checks=tuple(dict.fromkeys(each.after.id for each in found)),
         document=result.text if result.changes else "",
     )
+
+
+def _of_part(change: Change, before: State) -> str:
+    """A change with the name of the component it is about."""
+    name = before.reckoning.dessert.names.get(change.component)
+    if name is None:
+        return f"{change.text[:1].upper()}{change.text[1:]}"
+    return say("{component}: {change}", component=name, change=change.text)
 
 
 def misfit(mould: Mould, error: FitError) -> Answer:

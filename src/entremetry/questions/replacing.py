@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.checks.band import Outcome
+from entremetry.dessert.dessert import Dessert
 from entremetry.quantities import format_mass
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.question import Instead
@@ -18,7 +19,8 @@ KIND = "instead"
 
 def replaced(asked: Instead, result: Adapted, before: State, after: State) -> Answer:
     """The answer for a swap that was worked out."""
-    question = say("Can I take {have} instead of {old}?", have=asked.have, old=asked.old)
+    have, old = _names(asked, before.reckoning.dessert)
+    question = say("Can I take {have} instead of {old}?", have=have, old=old)
     conflicts = [each for each in result.components if not each.feasible]
     if conflicts:
         return Answer(
@@ -49,7 +51,22 @@ def replaced(asked: Instead, result: Adapted, before: State, after: State) -> An
         changes=result.changes,
         checks=tuple(dict.fromkeys(each.after.id for each in found)),
         document=result.text,
+        apart=say("with {have}", have=have),
     )
+
+
+def _names(asked: Instead, dessert: Dessert) -> tuple[str, str]:
+    """What is there and what is not, by the names of the larder."""
+    known = [dessert.larder.known(name.strip()) for name in asked.have.split("+")]
+    have = " + ".join(each.name for each in known if each is not None)
+    component, slash, line = asked.old.partition("/")
+    for each in dessert.components:
+        for other in each.lines:
+            if (each.id, other.name) == (component, line) and other.ingredient is not None:
+                name = other.ingredient.name
+                return have, say("{line} in {component}", line=name, component=each.name)
+    found = dessert.larder.known(asked.old)
+    return have, asked.old if found is None else found.name
 
 
 def _says(fails: bool, cares: bool) -> str:

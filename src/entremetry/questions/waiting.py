@@ -163,7 +163,7 @@ def _out_by(until: datetime, thaw: Thaw, now: datetime | None) -> str:
         return say(
             "It should have left the freezer at {moment}: it is too late.", moment=said(start)
         )
-    return say("Take it out of the freezer at {moment} at the latest.", moment=said(start))
+    return say("Take it out of the freezer by {moment}.", moment=said(start))
 
 
 def _time(minutes: int) -> str:

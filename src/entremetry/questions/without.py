@@ -125,6 +125,7 @@ def _told(question: str, meant: Named, shorter: Shorter, before: State, after: S
         changes=shorter.changes,
         checks=tuple(dict.fromkeys(each.after.id for each in found)),
         document="" if fails else shorter.text,
+        apart=say("without {what}", what=meant.words),
     )
 
 
@@ -166,11 +167,13 @@ def _facts(meant: Named, before: State, after: State) -> Iterator[Fact]:
     gone = sorted(before.allergens - after.allergens)
     if gone:
         words = ", ".join(allergen_word(code) for code in gone)
-        yield Fact(text=say("It no longer contains {allergens}.", allergens=words))
+        yield Fact(
+            text=say("It no longer contains {allergens}.", allergens=words),
+            because=say("as far as the larder knows; the packets in your hand decide"),
+        )
     else:
         yield Fact(text=say("The allergens stay the same."))
     yield from tasted(meant.component.id, before.reckoning, after.reckoning)
-    yield Fact(text=say("Notes in the document stay as they are: read them once more."))
 
 
 def _masses(meant: Named, before: State, after: State) -> Iterator[Fact]:
@@ -178,7 +181,7 @@ def _masses(meant: Named, before: State, after: State) -> Iterator[Fact]:
     pieces = after.reckoning.dessert.document.pieces
     yield Fact(
         text=say(
-            "A piece weighs {after}, {before} before; the number of pieces stays {pieces}.",
+            "A piece weighs {after} instead of {before}; the number of pieces stays {pieces}.",
             after=masses[0],
             before=masses[1],
             pieces=pieces,

@@ -6,8 +6,10 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from pydantic import ValidationError
+from tzlocal import get_localzone_name
 
 from entremetry.adapt.asking import Asked
 from entremetry.adapt.rebalanced import Adapted
@@ -93,6 +95,18 @@ def ask_of_text(
     """Ask a document at hand as text; see `ask`."""
     around = surroundings(kitchen_text, "kitchen")
     return _asked(_Asking(text=text, file=file, around=around), question)
+
+
+def zone(kitchen: Path | None) -> ZoneInfo:
+    """The time zone of a kitchen in a file, or of this machine."""
+    text = None if kitchen is None else read_text(kitchen, what="kitchen document")
+    return zone_of_text(text)
+
+
+def zone_of_text(kitchen_text: str | None) -> ZoneInfo:
+    """The time zone of a kitchen at hand as text, or of this machine."""
+    kitchen = surroundings(kitchen_text, "kitchen").kitchen
+    return ZoneInfo((kitchen and kitchen.time_zone) or get_localzone_name())
 
 
 def choices(path: Path, *, kitchen: Path | None = None) -> Choices:
