@@ -14,6 +14,7 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.labels.english_names import allergen_word
 from entremetry.quantities import format_fraction, format_mass
 from entremetry.questions.answer import Answer, Fact, Reply
+from entremetry.questions.losses import losses
 from entremetry.questions.measured import tasted
 from entremetry.questions.reckoned import Reckon, State, state
 from entremetry.questions.verdicts import Turned, newly, turned
@@ -111,16 +112,16 @@ def _told(question: str, meant: Named, shorter: Shorter, before: State, after: S
     found = turned(before.verdicts, after.verdicts)
     fails = newly(found, Outcome.FAIL)
     cares = newly(found, Outcome.CAUTION)
-    fallen = tuple(_fallen(meant, before, after))
-    reply = Reply.NO if fails else Reply.DEPENDS if cares or fallen else Reply.YES
+    lost = tuple(losses(meant.component.id, before, after)) if meant.line else ()
+    reply = Reply.NO if fails else Reply.DEPENDS if cares or lost else Reply.YES
     turns = (each.fact for each in (*fails, *cares))
-    facts = (*turns, *fallen, *_facts(meant, before, after))
+    facts = (*turns, *lost, *_facts(meant, before, after))
     better = tuple(each.fact for each in found if not each.is_worse)
     return Answer(
         kind=KIND,
         question=question,
         reply=reply,
-        says=_says(reply, fails or cares),
+        says=_says(reply, fails or cares, lost),
         facts=(*facts, *better),
         changes=shorter.changes,
         checks=tuple(dict.fromkeys(each.after.id for each in found)),
@@ -129,37 +130,17 @@ def _told(question: str, meant: Named, shorter: Shorter, before: State, after: S
     )
 
 
-def _says(reply: Reply, worse: tuple[Turned, ...]) -> str:
+def _says(reply: Reply, worse: tuple[Turned, ...], lost: tuple[Fact, ...]) -> str:
     if reply is Reply.YES:
         return say("Yes: no bench check says worse of it than before.")
     if not worse:
-        return say("It depends: nothing is whipped into it any more.")
+        return say("It depends: {because}.", because=lost[0].text)
     names = ", ".join(
         dict.fromkeys(f"{each.after.name}: {each.after.title.lower()}" for each in worse)
     )
     if reply is Reply.NO:
         return say("No: a bench check then fails ({names}).", names=names)
     return say("It depends: a bench check then needs care ({names}).", names=names)
-
-
-def _fallen(meant: Named, before: State, after: State) -> Iterator[Fact]:
-    """That a component which was a foam is none any more."""
-    steps = [
-        [
-            step.step
-            for c in each.reckoning.dessert.components
-            if c.id == meant.component.id
-            for step in c.steps
-        ]
-        for each in (before, after)
-    ]
-    if meant.line and "whip" in steps[0] and "whip" not in steps[1]:
-        yield Fact(
-            text=say(
-                "{name}: nothing is whipped any more, so it sets dense", name=meant.component.name
-            ),
-            because=say("the air in it came from what is left out"),
-        )
 
 
 def _facts(meant: Named, before: State, after: State) -> Iterator[Fact]:
