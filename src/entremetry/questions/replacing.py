@@ -9,6 +9,7 @@ from entremetry.checks.band import Outcome
 from entremetry.dessert.dessert import Dessert
 from entremetry.quantities import format_mass
 from entremetry.questions.answer import Answer, Fact, Reply
+from entremetry.questions.losses import not_whipping
 from entremetry.questions.question import Instead
 from entremetry.questions.reckoned import State
 from entremetry.questions.verdicts import newly, turned
@@ -37,13 +38,17 @@ def replaced(asked: Instead, result: Adapted, before: State, after: State) -> An
     found = turned(before.verdicts, after.verdicts)
     fails = newly(found, Outcome.FAIL)
     cares = newly(found, Outcome.CAUTION)
+    lost = tuple(
+        fact for each in result.components for fact in not_whipping(each.component, before, after)
+    )
     return Answer(
         kind=KIND,
         question=question,
-        reply=Reply.DEPENDS if fails else Reply.CHANGED,
-        says=_says(bool(fails), bool(cares or _cautions(result.changes))),
+        reply=Reply.DEPENDS if fails or lost else Reply.CHANGED,
+        says=_says(bool(fails), lost, bool(cares or _cautions(result.changes))),
         facts=(
             *(each.fact for each in (*fails, *cares)),
+            *lost,
             *_masses(result),
             *_gave_way(result),
             *_cautions(result.changes),
@@ -69,7 +74,9 @@ def _names(asked: Instead, dessert: Dessert) -> tuple[str, str]:
     return have, asked.old if found is None else found.name
 
 
-def _says(fails: bool, cares: bool) -> str:
+def _says(fails: bool, lost: Sequence[Fact], cares: bool) -> str:
+    if lost and not fails:
+        return say("It depends: {because}.", because=lost[0].text)
     if fails:
         return say("Only if you mend what then fails: a bench check says no to it as it stands.")
     if cares:

@@ -112,7 +112,7 @@ def _told(question: str, meant: Named, shorter: Shorter, before: State, after: S
     found = turned(before.verdicts, after.verdicts)
     fails = newly(found, Outcome.FAIL)
     cares = newly(found, Outcome.CAUTION)
-    lost = tuple(losses(meant.component.id, before, after)) if meant.line else ()
+    lost = tuple(losses(meant.component.id, meant.line, before, after)) if meant.line else ()
     reply = Reply.NO if fails else Reply.DEPENDS if cares or lost else Reply.YES
     turns = (each.fact for each in (*fails, *cares))
     facts = (*turns, *lost, *_facts(meant, before, after))

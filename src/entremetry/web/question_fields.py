@@ -136,7 +136,11 @@ def _mould(moulds: Sequence[tuple[str, str]], given: Mapping[str, str]) -> tuple
         (each.word, f"{each.word.replace('-', ' ')}: {each.asks}") for each in SHAPES.values()
     ]
     cavities = Field(
-        name="cavities", label="Cavities in it", value=given.get("cavities", ""), type="number"
+        name="cavities",
+        label="Cavities in it",
+        value=given.get("cavities", ""),
+        hint="one if left empty",
+        type="number",
     )
     size = Field(
         name="size", label="Sizes", value=given.get("size", ""), hint="180 × 45 mm, in that order"

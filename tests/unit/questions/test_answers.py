@@ -24,6 +24,7 @@ from entremetry.usecases.batch import batch_of_text
 from entremetry.usecases.questions import ask_of_text, choices_of_text, kept_as_new
 
 DOME = demo_texts()["blackcurrant-vanilla-dome"]
+BARS = demo_texts()["raspberry-pistachio-bars"]
 GLASS = demo_texts()["mango-coconut-lime-glass"]
 
 
@@ -67,6 +68,21 @@ def test_cream_alone_is_not_trusted_to_set_without_an_agent() -> None:
     text = DOME.replace("cream-35: {amount: 155 g", "cream-35: {amount: 755 g")
     answer = ask(Without(name="blackcurrant-mousse/gelatine-sheet-gold"), text)
     assert answer.reply is Reply.DEPENDS and "no setting agent is left" in facts(answer)
+
+
+def test_flour_binds_what_is_baked() -> None:
+    answer = ask(Without(name="plain-flour"))
+    assert answer.reply is Reply.DEPENDS and "no flour is left" in facts(answer)
+
+
+def test_most_of_a_component_is_not_left_out_lightly() -> None:
+    answer = ask(Without(name="raspberry-jelly/raspberry-puree"), BARS)
+    assert answer.reply is not Reply.YES and "of it goes" in facts(answer)
+
+
+def test_milk_does_not_whip_in_the_place_of_cream() -> None:
+    answer = ask(Instead(old="blackcurrant-mousse/cream-35", have="whole-milk"))
+    assert answer.reply is Reply.DEPENDS and "nothing that whips is left" in answer.says
 
 
 def test_a_line_in_several_formulas_is_asked_about() -> None:
