@@ -173,17 +173,21 @@ def _masses(meant: Named, before: State, after: State) -> Iterator[Fact]:
         change = factor / factors[component] - 1.0 if factors.get(component) else 0.0
         if abs(change) <= SAME:
             continue
-        share = format_fraction(abs(change))
-        message = (
-            say(
-                "{component}: {share} more of all that is left in it",
-                component=names[component],
-                share=share,
-            )
-            if change > 0.0
-            else say("{component}: {share} less of it", component=names[component], share=share)
-        )
+        own = bool(meant.line) and component == meant.component.id
+        message = _more(names[component], change, own=own)
         yield Fact(text=message, because=say("so that the mould is full"))
+
+
+def _more(name: str, change: float, *, own: bool) -> str:
+    """How much more or less is made of a component; `own` is the one a line went out of."""
+    share = format_fraction(abs(change))
+    if change < 0.0:
+        return say("{component}: {share} less of it", component=name, share=share)
+    if own:
+        return say(
+            "{component}: {share} more of all that is left in it", component=name, share=share
+        )
+    return say("{component}: {share} more of it", component=name, share=share)
 
 
 def _names(dessert: Dessert) -> list[str]:

@@ -130,7 +130,7 @@ def kept_as_new(text: str, name: str, taken: tuple[str, ...]) -> str:
     number = 2
     new = document.id
     while new in taken:
-        new, number = f"{document.id[:74]}-{number}", number + 1
+        new, number = f"{document.id[:74].rstrip('-')}-{number}", number + 1
     text = edited(text, ("id",), new)
     return edited(text, ("name",), name) if name else text
 

@@ -172,7 +172,7 @@ def _wait(found: Choices, given: Mapping[str, str]) -> tuple[Part, ...]:
     where = _list("where", "Where", PLACES, given)
     until = Field(
         name="until",
-        label="Until it is served",
+        label="Until when",
         value=given.get("until", ""),
         type="datetime-local",
     )
