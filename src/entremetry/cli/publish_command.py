@@ -8,7 +8,7 @@ from typing import Annotated
 
 import typer
 
-from entremetry.cli.options import DessertFile, Json, KitchenFile, MouldId, Pieces
+from entremetry.cli.options import DessertFile, Json, KitchenFile, LanguageCode, MouldId, Pieces
 
 
 class PaperSize(StrEnum):
@@ -43,10 +43,11 @@ def publish(
         int | None,
         typer.Option(help="Letters that the description may have; 5000 without it.", metavar="N"),
     ] = None,
+    language: LanguageCode = "en",
     json: Json = False,
 ) -> None:
     """Write a dessert as recipe page, PDF sheets, texts, spreadsheets and pictures."""
-    from entremetry.cli.publish_view import as_json, as_text
+    from entremetry.cli.publish_view import as_json, as_text, untranslated_text
     from entremetry.publish.description_text import LIMIT
     from entremetry.publish.typesetting import Paper
     from entremetry.usecases.publishing import Form, Wishes
@@ -56,6 +57,9 @@ def publish(
         forms=tuple(Form(each) for each in form or FormName),
         paper=Paper(paper),
         limit=LIMIT if limit is None else limit,
+        language=language,
     )
     published = publish_to(file, to, pieces=pieces, mould=mould, kitchen=kitchen, wishes=wishes)
     typer.echo(as_json(published) if json else as_text(published))
+    if missing := untranslated_text(published):
+        typer.echo(missing, err=True)

@@ -27,6 +27,7 @@ Identifier = Annotated[
 ]
 Title = Annotated[str, Field(min_length=1, max_length=120)]
 Prose = Annotated[str, Field(max_length=10_000)]
+LanguageCode = Annotated[str, Field(pattern=r"^[a-z]{2,3}(_[A-Za-z]+)*$", max_length=20)]
 ComponentKind = Literal["mousse", "insert", "base", "glaze", "soak", "crumble", "garnish"]
 
 
@@ -113,6 +114,21 @@ class DessertDocument(_Frozen):
     portions: PortionsDocument | None = None
     assembly: list[Step] = Field(default_factory=list, max_length=100)
     note: Prose = ""
+    translations: dict[
+        LanguageCode,
+        Annotated[
+            dict[
+                Annotated[str, Field(max_length=10_000)],
+                Annotated[str, Field(min_length=1, max_length=10_000)],
+            ],
+            Field(max_length=1000),
+        ],
+    ] = Field(
+        default_factory=dict,
+        max_length=20,
+        description="Texts of this document in other languages: under the code of a language, "
+        "each text exactly as it is written here and what it is called there.",
+    )
     ask: list[Annotated[str, Field(max_length=400)]] = Field(
         default_factory=list,
         max_length=200,

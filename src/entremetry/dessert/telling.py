@@ -9,11 +9,13 @@ from collections.abc import Mapping, Sequence
 from entremetry.dessert.dessert import Component, Dessert
 from entremetry.dessert.made_components import portions
 from entremetry.dessert.requirement import Requirement
+from entremetry.dessert.translating import bowl_names
 from entremetry.kitchen.mould import Mould
 from entremetry.method.caution import cautions, gathered
 from entremetry.method.made import Made
 from entremetry.method.step import AnyStep
 from entremetry.method.wording import sentence, sentences
+from entremetry.words import current
 
 STRENGTH = re.compile(r"\s+\d.*$")
 
@@ -88,7 +90,7 @@ class Teller:
 
 def line_names(component: Component, dessert: Dessert) -> dict[str, str]:
     """What lines and components are called in a sentence: the name without its strength."""
-    names = dict(dessert.names)
+    names = bowl_names(dessert.document, current().code) | dessert.names
     names |= _spoken(
         {line.name: line.ingredient.name for line in component.lines if line.ingredient}
     )

@@ -6,19 +6,22 @@ import numpy as np
 
 from entremetry.dessert.batch_sheet import DrawnPart, Position, Section
 from entremetry.publish.typography import millimetres
+from entremetry.words import say, say_later
 
 
 def description(section: Section) -> str:
     """What is drawn, from the top of what is served to what it stands on."""
     points = np.concatenate(section.cavity)
     width = float(np.ptp(points[:, 0]))
-    kind = "glass" if section.is_vessel else "piece"
     parts = sorted(section.parts, key=lambda part: rank(part, section))
-    head = (
-        f"Section to scale through one {kind}, {millimetres(width)} wide and "
-        f"{millimetres(section.height)} high."
+    message = (
+        say_later("Section to scale through one glass, {width} wide and {height} high.")
+        if section.is_vessel
+        else say_later("Section to scale through one piece, {width} wide and {height} high.")
     )
-    return " ".join([head, "From the top:", *(f"{sentence(part)};" for part in parts)])[:-1] + "."
+    head = say(message, width=millimetres(width), height=millimetres(section.height))
+    told = "; ".join(sentence(part) for part in parts)
+    return " ".join([head, say("From the top: {parts}.", parts=told)])
 
 
 def rank(part: DrawnPart, section: Section) -> tuple[int, float]:
@@ -34,14 +37,26 @@ def rank(part: DrawnPart, section: Section) -> tuple[int, float]:
 def sentence(part: DrawnPart) -> str:
     """One part with the sizes that matter."""
     if part.position is Position.COATING:
-        return f"{part.name} all around, {millimetres(part.thickness)} thick"
+        thick = millimetres(part.thickness)
+        return say("{part} all around, {thickness} thick", part=part.name, thickness=thick)
     if part.position is Position.GARNISH:
-        return f"{part.name} on top"
+        return say("{part} on top", part=part.name)
     if part.position is Position.INSERT:
         points = np.concatenate(part.outlines)
-        wide, high = (float(np.ptp(points[:, k])) for k in (0, 1))
-        return f"{part.name} inside, {millimetres(wide)} wide and {millimetres(high)} high"
+        wide, high = (millimetres(float(np.ptp(points[:, k]))) for k in (0, 1))
+        return say(
+            "{part} inside, {width} wide and {height} high",
+            part=part.name,
+            width=wide,
+            height=high,
+        )
+    high = millimetres(part.high - part.low)
     if part.position is Position.BASE:
-        thick = part.high - part.low
-        return f"{part.name}, {millimetres(part.width)} wide and {millimetres(thick)} thick"
-    return f"{part.name}, {millimetres(part.high - part.low)} high"
+        wide = millimetres(part.width)
+        return say(
+            "{part}, {width} wide and {thickness} thick",
+            part=part.name,
+            width=wide,
+            thickness=high,
+        )
+    return say("{part}, {height} high", part=part.name, height=high)

@@ -12,12 +12,13 @@ from entremetry.errors import QuantityError
 from entremetry.publish.json_ld import recipe_yield, said, stretches
 from entremetry.publish.typesetting import line
 from entremetry.publish.typography import grams, hours
+from entremetry.words import say, say_later
 
 LIMIT = 5000
 """Letters that the text below a video may have on most sites; common practice, no source."""
 LONGEST_NAME = 90
-LEFT_OUT = "There is more to it: see the recipe page."
-SAFETY = (
+LEFT_OUT = say_later("There is more to it: see the recipe page.")
+SAFETY = say_later(
     "The food rules of your place, your thermometer and your senses decide; when in doubt, "
     "throw it away."
 )
@@ -64,11 +65,17 @@ def description_text(
     kept = [
         Part(
             place=Place.NAME,
-            text=f"{cut(sheet.name, LONGEST_NAME) or 'Dessert'}: {recipe_yield(sheet)}",
+            text=said(
+                say(
+                    "{name}: {pieces}",
+                    name=cut(sheet.name, LONGEST_NAME) or say("Dessert"),
+                    pieces=recipe_yield(sheet),
+                )
+            ),
         ),
         Part(place=Place.SAFETY, text=safety(allergens)),
     ]
-    more = Part(place=Place.MORE, text=LEFT_OUT)
+    more = Part(place=Place.MORE, text=said(say(LEFT_OUT)))
     least = len(joined([*kept, more]))
     if limit < least:
         raise QuantityError(f"a limit of {limit} letters", f"{least} or more for this dessert")
@@ -116,16 +123,20 @@ def cut(text: str, most: int) -> str:
 
 def safety(allergens: Sequence[str]) -> str:
     """Whom it may harm, and who decides."""
-    return f"Contains {', '.join(allergens)}. {SAFETY}" if allergens else SAFETY
+    who_decides = said(say(SAFETY))
+    if not allergens:
+        return who_decides
+    contained = said(say("Contains {allergens}.", allergens=", ".join(allergens)))
+    return f"{contained} {who_decides}"
 
 
 def facts(sheet: BatchSheet) -> str:
     """Mould, weight and times in one line."""
     words = [
-        f"Mould: {line(sheet.mould.name)}",
-        f"{grams(sheet.piece_mass.value)} a piece",
-        f"{hours(sheet.hands_on)} at the bench" if sheet.hands_on > 0 else "",
-        f"{hours(sheet.time)} from start to serving" if sheet.time > 0 else "",
+        say("Mould: {mould}", mould=line(sheet.mould.name)),
+        say("{mass} a piece", mass=grams(sheet.piece_mass.value)),
+        say("{time} at the bench", time=hours(sheet.hands_on)) if sheet.hands_on > 0 else "",
+        say("{time} from start to serving", time=hours(sheet.time)) if sheet.time > 0 else "",
     ]
     return said(" · ".join(word for word in words if word))
 

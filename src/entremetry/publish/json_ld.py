@@ -10,6 +10,7 @@ from typing import Any
 from entremetry.dessert.batch_sheet import BatchSheet, IngredientAmount
 from entremetry.publish.markup import plain
 from entremetry.publish.typography import NARROW, NO_BREAK, grams, typeset
+from entremetry.words import say, say_count
 
 CONTEXT = "https://schema.org"
 DANGEROUS = {
@@ -60,9 +61,11 @@ def recipe_json_ld(
 
 def recipe_yield(sheet: BatchSheet) -> str:
     """How many pieces, and how many people where that differs."""
-    pieces = "1 piece" if sheet.pieces == 1 else f"{sheet.pieces} pieces"
+    pieces = say_count("{number} piece", "{number} pieces", sheet.pieces)
     people = sheet.pieces * sheet.serves
-    return pieces if sheet.serves == 1 else f"{pieces}, {people} servings"
+    if sheet.serves == 1:
+        return pieces
+    return say("{pieces}, {number} servings", pieces=pieces, number=people)
 
 
 def duration(seconds: float) -> str:
@@ -98,13 +101,13 @@ def stretches(sheet: BatchSheet) -> list[tuple[str, tuple[str, ...]]]:
     told = set(filling) & set(sheet.assembly)
     every = [(component.name, component.method) for component in sheet.components]
     every.append((fill_heading(sheet), () if told else filling))
-    every.append(("Put together", sheet.assembly))
+    every.append((say("Put together"), sheet.assembly))
     return [(name, steps) for name, steps in every if steps]
 
 
 def fill_heading(sheet: BatchSheet) -> str:
     """What the filling is called."""
-    return "Fill the glass" if sheet.mould.is_vessel else "Fill the mould"
+    return say("Fill the glass") if sheet.mould.is_vessel else say("Fill the mould")
 
 
 def section(name: str, steps: Iterable[str], position: int) -> dict[str, Any]:

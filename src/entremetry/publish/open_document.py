@@ -10,6 +10,7 @@ from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 from entremetry.publish.markup import escaped
 from entremetry.publish.tables import Cell, Table, width
 from entremetry.publish.typesetting import EPOCH, line
+from entremetry.words import current
 
 KIND = "application/vnd.oasis.opendocument.spreadsheet"
 NAMES = " ".join(
@@ -110,7 +111,7 @@ def meta(title: str, author: str, day: date) -> str:
         f"<meta:generator>Entremetry</meta:generator><dc:title>{escaped(line(title))}</dc:title>"
         f"<dc:creator>{escaped(line(author))}</dc:creator>"
         f"<meta:creation-date>{day.isoformat()}T00:00:00</meta:creation-date>"
-        "<dc:language>en-GB</dc:language></office:meta></office:document-meta>"
+        f"<dc:language>{current().tag}</dc:language></office:meta></office:document-meta>"
     )
 
 

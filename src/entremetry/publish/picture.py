@@ -9,6 +9,7 @@ from entremetry.publish.drawing import PAPER, section_svg
 from entremetry.publish.json_ld import recipe_yield
 from entremetry.publish.recipe_page import accent
 from entremetry.publish.typesetting import SERIF, line, printed, set_in_type
+from entremetry.words import say
 
 PAGE_WIDTH = 1600
 """Width of the drawing for a page. [px]"""
@@ -29,7 +30,7 @@ def png(svg: str, width_px: int) -> bytes:
 def section_png(section: Section, *, width_px: int = PAGE_WIDTH) -> bytes:
     """The labelled section on paper, so many dots wide, the same on every machine."""
     words = {
-        "drawing": section_svg(section, title="Section", standalone=True, font=SERIF),
+        "drawing": section_svg(section, title=say("Section"), standalone=True, font=SERIF),
         "alt": line(description(section)),
         "paper": PAPER,
         "accent": PAPER,
@@ -48,14 +49,14 @@ def card_png(sheet: BatchSheet) -> bytes:
 
 
 def _card(sheet: BatchSheet) -> dict[str, object]:
-    name = printed(cut(sheet.name, LONGEST_NAME)) or "Dessert"
+    name = printed(cut(sheet.name, LONGEST_NAME)) or say("Dessert")
     sizes = (size for most, size in CARD_TITLES if len(name) <= most)
     return {
         "name": name,
         "size": next(sizes, SMALLEST_TITLE),
         "about": printed(cut(sheet.about, LONGEST_ABOUT)),
         "makes": recipe_yield(sheet),
-        "drawing": section_svg(sheet.section, title="Section", labelled=False, font=SERIF),
+        "drawing": section_svg(sheet.section, title=say("Section"), labelled=False, font=SERIF),
         "alt": line(description(sheet.section)),
         "paper": PAPER,
         "accent": accent(sheet.name)["light"],

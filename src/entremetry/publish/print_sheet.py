@@ -6,7 +6,13 @@ from collections.abc import Sequence
 from datetime import date
 from typing import Any
 
-from entremetry.dessert.batch_sheet import BatchSheet, ComponentBatch, CutOuts, IngredientAmount
+from entremetry.dessert.batch_sheet import (
+    BatchSheet,
+    ComponentBatch,
+    CutOuts,
+    IngredientAmount,
+    MouldUse,
+)
 from entremetry.publish.description import description
 from entremetry.publish.description_text import LONGEST_NAME, cut
 from entremetry.publish.drawing import section_svg
@@ -14,17 +20,19 @@ from entremetry.publish.json_ld import fill_heading, recipe_yield, stretches
 from entremetry.publish.recipe_page import accent
 from entremetry.publish.typesetting import SERIF, Paper, line, printed, set_in_type
 from entremetry.publish.typography import grams, hours, millilitres, millimetres, per_cent
+from entremetry.words import full_date, say, say_as, say_count, say_later
 
 TITLE_SIZES = ((34, 27.0), (70, 22.0), (200, 15.0))
 """Size of a title of at most so many letters [pt]; longer ones are set in the last."""
 SMALLEST_TITLE = 10.0
 NO_VOLUME = frozenset({"soak", "garnish", "base", "crumble"})
 WORTH_SAYING = 0.03
-NOTHING_FOUND = (
+LEAST_LEFT_OVER = 0.001  # kg
+NOTHING_FOUND = say_later(
     "Nothing was found to warn of in what is written here, which promises nothing: your "
     "thermometer and the food rules of your place decide, and what is doubtful is thrown away."
 )
-GRAMS_LEAD = (
+GRAMS_LEAD = say_later(
     "Grams are the measure; cups, spoons and pieces are rounded to what a hand can measure, and "
     "± says by how much where that is 3 % or more."
 )
@@ -38,8 +46,8 @@ def print_sheet(
     date_published: date | None = None,
 ) -> bytes:
     """The recipe as a PDF that can be read aloud, searched and copied from."""
-    words = contents(sheet, allergens=allergens, date_published=date_published)
-    return set_in_type("print_sheet.typ", {**words, "paper": PAPERS[paper]}, on=date_published)
+    told = contents(sheet, allergens=allergens, date_published=date_published)
+    return set_in_type("print_sheet.typ", {**told, "paper": PAPERS[paper]}, on=date_published)
 
 
 PAPERS = {Paper.A4: "a4", Paper.LETTER: "us-letter"}
@@ -50,7 +58,7 @@ def contents(
 ) -> dict[str, Any]:
     """All that is printed, in words."""
     made = [component for component in sheet.components if component.method]
-    day = f"{date_published.day} {date_published:%B %Y}" if date_published else ""
+    day = full_date(date_published) if date_published else ""
     return {
         **head(sheet),
         "about": printed(sheet.about),
@@ -74,22 +82,46 @@ def contents(
                 "name": printed(item.name),
                 "buy": printed(item.buy or grams(item.mass)),
                 "note": printed(item.effect)
-                or (f"{grams(item.left_over)} left over" if item.left_over >= 0.001 else ""),
+                or (
+                    say("{mass} left over", mass=grams(item.left_over))
+                    if item.left_over >= 0.001
+                    else ""
+                ),
             }
             for item in sheet.shopping
         ],
         "slips": [
-            printed(f"{slip.place}: “{slip.found}” should be “{slip.right}”.")
+            printed(
+                say(
+                    "{place}: “{found}” should be “{right}”.",
+                    place=slip.place,
+                    found=slip.found,
+                    right=slip.right,
+                )
+            )
             for slip in sheet.slips
         ],
-        "cautions": [printed(caution) for caution in sheet.cautions or (NOTHING_FOUND,)],
+        "cautions": [printed(caution) for caution in sheet.cautions or (say(NOTHING_FOUND),)],
         "numbers": numbers(sheet),
+        "words": words(),
+    }
+
+
+def words() -> dict[str, str]:
+    """Headings of the sheet."""
+    return {
+        "contains": printed(say_as("before a list of allergens", "Contains")),
+        "cut-out": printed(say("Cut out")),
+        "to-buy": printed(say("To buy")),
+        "corrections": printed(say("Corrections")),
+        "take-care": printed(say("Take care")),
+        "numbers": printed(say("How the numbers were found")),
     }
 
 
 def head(sheet: BatchSheet) -> dict[str, Any]:
     """Title, drawing and colour, which every sheet of paper has."""
-    title = printed(sheet.name) or "Dessert"
+    title = printed(sheet.name) or say("Dessert")
     name = printed(cut(sheet.name, LONGEST_NAME))
     size = next((size for most, size in TITLE_SIZES if len(title) <= most), SMALLEST_TITLE)
     return {
@@ -97,9 +129,9 @@ def head(sheet: BatchSheet) -> dict[str, Any]:
         "title-size": size,
         "author": line(sheet.author),
         "kicker": mould_words(sheet),
-        "foot": f"{name} · {recipe_yield(sheet)} · computed with Entremetry",
+        "foot": " · ".join([name, recipe_yield(sheet), say("computed with Entremetry")]),
         "accent": accent(sheet.name)["light"],
-        "drawing": section_svg(sheet.section, title="Section", standalone=False, font=SERIF),
+        "drawing": section_svg(sheet.section, title=say("Section"), standalone=False, font=SERIF),
         "drawing-alt": line(description(sheet.section)),
     }
 
@@ -115,29 +147,39 @@ def mould_words(sheet: BatchSheet) -> str:
 def facts(sheet: BatchSheet) -> list[dict[str, str]]:
     """What stands beside the drawing."""
     mould = sheet.mould
-    vessel = "One glass" if mould.is_vessel else "One cavity"
-    holder = "The mould" if not mould.is_vessel and mould.cavities_per_tray == 1 else vessel
     words = {
-        "Makes": "1 piece" if sheet.pieces == 1 else f"{sheet.pieces} pieces",
-        "Serves": str(sheet.pieces * sheet.serves) if sheet.serves != 1 else "",
-        "One piece": grams(sheet.piece_mass.value),
-        f"{holder} holds": millilitres(mould.cavity_volume.value),
-        "At the bench": hours(sheet.hands_on) if sheet.hands_on > 0 else "",
-        "From start to serving": hours(sheet.time) if sheet.time > 0 else "",
+        say("Makes"): say_count("{number} piece", "{number} pieces", sheet.pieces),
+        say("Serves"): str(sheet.pieces * sheet.serves) if sheet.serves != 1 else "",
+        say("One piece"): grams(sheet.piece_mass.value),
+        holder(mould): millilitres(mould.cavity_volume.value),
+        say("At the bench"): hours(sheet.hands_on) if sheet.hands_on > 0 else "",
+        say("From start to serving"): hours(sheet.time) if sheet.time > 0 else "",
     }
-    return [{"name": name, "value": value} for name, value in words.items() if value]
+    return [{"name": printed(name), "value": value} for name, value in words.items() if value]
+
+
+def holder(mould: MouldUse) -> str:
+    """What is filled, in front of what it holds."""
+    if mould.is_vessel:
+        return say("One glass holds")
+    return say("The mould holds") if mould.cavities_per_tray == 1 else say("One cavity holds")
 
 
 def caption(sheet: BatchSheet) -> str:
     """What is drawn, and how thick the walls are."""
     cut = sheet.mould.pieces_per_cavity
     first = (
-        f"The whole, before it is cut into {cut}, to scale."
+        say("The whole, before it is cut into {number}, to scale.", number=cut)
         if cut > 1
-        else "One piece cut through the middle, to scale."
+        else say("One piece cut through the middle, to scale.")
     )
     walls = (
-        f"{wall.around} is at least {millimetres(wall.thinnest)} thick around {wall.insert}."
+        say(
+            "{around} is at least {thickness} thick around {insert}.",
+            around=wall.around,
+            thickness=millimetres(wall.thinnest),
+            insert=wall.insert,
+        )
         for wall in sheet.walls
     )
     return printed(" ".join([first, *walls]))
@@ -146,9 +188,9 @@ def caption(sheet: BatchSheet) -> str:
 def component_words(component: ComponentBatch) -> dict[str, Any]:
     """One component: what it weighs, what goes in, what is done."""
     amounts = [
-        f"{grams(component.mass.value)} to make",
-        f"{grams(component.ready_mass)} for use",
-        f"{grams(component.per_piece.value)} a piece",
+        say("{mass} to make", mass=grams(component.mass.value)),
+        say("{mass} for use", mass=grams(component.ready_mass)),
+        say("{mass} a piece", mass=grams(component.per_piece.value)),
     ]
     if component.kind not in NO_VOLUME and component.volume.value > 0:
         amounts.append(millilitres(component.volume.value))
@@ -158,7 +200,9 @@ def component_words(component: ComponentBatch) -> dict[str, Any]:
         "lines": [
             {
                 "mass": grams(each.mass),
-                "name": printed(each.name) + (" (own figures)" if each.own else ""),
+                "name": printed(
+                    say("{name} (own figures)", name=each.name) if each.own else each.name
+                ),
                 "note": printed(each.note),
                 "measure": measure(each),
             }
@@ -166,6 +210,16 @@ def component_words(component: ComponentBatch) -> dict[str, Any]:
         ],
         "steps": [printed(sentence) for sentence in component.method],
     }
+
+
+def own_name(each: IngredientAmount) -> str:
+    """Name of an ingredient, with a word where its figures are the author's."""
+    return say("{name} (own figures)", name=each.name) if each.own else each.name
+
+
+def left_over(mass: float) -> str:
+    """What remains of what was bought, where a scale shows it; mass in kg."""
+    return say("{mass} left over", mass=grams(mass)) if mass >= LEAST_LEFT_OVER else ""
 
 
 def measure(each: IngredientAmount) -> str:
@@ -182,38 +236,68 @@ def cavities(sheet: BatchSheet) -> str:
     mould = sheet.mould
     if mould.cavities <= 1:
         return ""
-    holders = "glasses" if mould.is_vessel else "cavities"
-    goes = f", in {mould.fillings} fillings of the mould" if mould.fillings > 1 else ""
-    return f"{mould.cavities} {holders}{goes}; the masses are for one."
+    masses = (
+        say("{number} glasses", number=mould.cavities)
+        if mould.is_vessel
+        else say("{number} cavities", number=mould.cavities)
+    )
+    if mould.fillings <= 1:
+        return printed(say("{cavities}; the masses are for one.", cavities=masses))
+    return printed(
+        say(
+            "{cavities}, in {number} fillings of the mould; the masses are for one.",
+            cavities=masses,
+            number=mould.fillings,
+        )
+    )
+
+
+OFFCUTS = (say_later("re-rolled"), say_later("kept"))
 
 
 def cut_out(cut: CutOuts) -> str:
     """How one base comes out of its sheets."""
-    sheets = "1 sheet" if cut.sheets == 1 else f"{cut.sheets} sheets"
-    pattern = f", {cut.pattern}" if cut.pattern else ""
-    offcuts = f" ({cut.offcuts})" if cut.offcuts else ""
-    return printed(
-        f"{cut.count} of {cut.size}, {cut.per_sheet} from a sheet of {cut.sheet}: "
-        f"{sheets}{pattern}. "
-        f"{grams(cut.rolled_mass)} to spread or roll, {grams(cut.offcut_mass)} of offcuts{offcuts}."
+    sheets = say_count("{number} sheet", "{number} sheets", cut.sheets)
+    found = say(
+        "{count} of {size}, {per_sheet} from a sheet of {sheet}: {sheets}.",
+        count=cut.count,
+        size=cut.size,
+        per_sheet=cut.per_sheet,
+        sheet=cut.sheet,
+        sheets=", ".join(part for part in (sheets, cut.pattern) if part),
     )
+    masses = say(
+        "{rolled} to spread or roll, {offcuts} of offcuts",
+        rolled=grams(cut.rolled_mass),
+        offcuts=grams(cut.offcut_mass),
+    )
+    kept = f" ({say(cut.offcuts)})" if cut.offcuts else ""
+    return printed(f"{found} {masses}{kept}.")
 
 
 def numbers(sheet: BatchSheet) -> list[str]:
     """Assumptions, losses and whose figures were taken."""
     losses = [
-        f"{component.name}: "
-        + "; ".join(
-            f"{change.reason} {'+' if change.mass > 0 else ''}{grams(change.mass)}"
-            for change in component.changes
-        )
-        + "."
+        say("{component}: {changes}.", component=component.name, changes=changes(component))
         for component in sheet.components
         if component.changes
     ]
     own = [
-        f"{each.name} has the author’s own figures"
-        + (f" for {', '.join(sorted(each.overridden))}." if each.overridden else ".")
+        say(
+            "{name} has the author’s own figures for {fields}.",
+            name=each.name,
+            fields=", ".join(sorted(each.overridden)),
+        )
+        if each.overridden
+        else say("{name} has the author’s own figures.", name=each.name)
         for each in sheet.own_ingredients
     ]
-    return [printed(words) for words in (*sheet.assumptions, GRAMS_LEAD, *losses, *own)]
+    return [printed(words) for words in (*sheet.assumptions, say(GRAMS_LEAD), *losses, *own)]
+
+
+def changes(component: ComponentBatch) -> str:
+    """What a component lost and took up while it was made."""
+    return "; ".join(
+        f"{change.reason} {'+' if change.mass > 0 else ''}{grams(change.mass)}"
+        for change in component.changes
+    )

@@ -9,6 +9,7 @@ from typing import TypeAlias
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish.json_ld import stretches
 from entremetry.publish.typesetting import line
+from entremetry.words import say, say_later
 
 Cell: TypeAlias = str | float | int | None
 LONGEST = 32_767
@@ -29,22 +30,47 @@ class Table:
 def tables(sheet: BatchSheet) -> tuple[Table, ...]:
     """Quantities, shopping, fill steps, method and cautions of a batch."""
     return (
-        _table("Quantities", QUANTITIES, _quantities(sheet)),
-        _table("Shopping", SHOPPING, _shopping(sheet)),
-        _table("Fill steps", FILLING, _fill_steps(sheet)),
-        _table("Method", ("Part", "Step", "What to do"), _method(sheet)),
-        _table("Take care", ("Caution",), ((caution,) for caution in sheet.cautions)),
+        _table(say("Quantities"), QUANTITIES, _quantities(sheet)),
+        _table(say("Shopping"), SHOPPING, _shopping(sheet)),
+        _table(say("Fill steps"), FILLING, _fill_steps(sheet)),
+        _table(say("Method"), METHOD, _method(sheet)),
+        _table(say("Take care"), CARE, ((caution,) for caution in sheet.cautions)),
     )
 
 
-QUANTITIES = ("Component", "Ingredient", "Mass (g)", "Measure", "Measure is off by (%)", "Note")
-SHOPPING = ("Ingredient", "Needed (g)", "Buy", "Bought (g)", "Left over (g)", "Effect")
-FILLING = ("Step", "What to do", "Mass in one (g)", "Below the rim (mm)")
+QUANTITIES = (
+    say_later("Component"),
+    say_later("Ingredient"),
+    say_later("Mass (g)"),
+    say_later("Measure"),
+    say_later("Measure is off by (%)"),
+    say_later("Note"),
+)
+SHOPPING = (
+    say_later("Ingredient"),
+    say_later("Needed (g)"),
+    say_later("Buy"),
+    say_later("Bought (g)"),
+    say_later("Left over (g)"),
+    say_later("Effect"),
+)
+FILLING = (
+    say_later("Step"),
+    say_later("What to do"),
+    say_later("Mass in one (g)"),
+    say_later("Below the rim (mm)"),
+)
+METHOD = (
+    say_later("Part"),
+    say_later("Step"),
+    say_later("What to do"),
+)
+CARE = (say_later("Caution"),)
 
 
 def _table(name: str, headings: tuple[str, ...], rows: Iterator[tuple[Cell, ...]]) -> Table:
     whole = tuple(part for row in rows for part in _parts(row))
-    return Table(name=name, headings=headings, rows=whole)
+    return Table(name=name, headings=tuple(line(say(each)) for each in headings), rows=whole)
 
 
 def _parts(row: tuple[Cell, ...]) -> Iterator[tuple[Cell, ...]]:

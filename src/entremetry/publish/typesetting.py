@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any, Literal
 
 from entremetry.publish.markup import plain
 from entremetry.publish.typography import typeset
+from entremetry.words import current
 
 if TYPE_CHECKING:
     from typst import Fonts
@@ -56,17 +57,20 @@ def set_in_type(
 ) -> bytes:
     """Set a template with its data; pictures are those of the first page.
 
-    `on` is the day that the file says it was made; the same input gives the same bytes.
+    The template also knows the language that is spoken. `on` is the day that the file says it was
+    made; the same input gives the same bytes.
     """
     import typst
 
     day = on or EPOCH
+    language, _, region = current().tag.partition("-")
+    whole = {**data, "lang": language, "region": region or None}
     made = typst.compile(
         _template(template),
         format=form,
         ppi=ppi,
         font_paths=_fonts(),
-        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+        sys_inputs={"data": json.dumps(whole, ensure_ascii=False)},
         timestamp=int(datetime(day.year, day.month, day.day, tzinfo=UTC).timestamp()),
     )
     return bytes(made[0] if isinstance(made, list) else made)

@@ -11,13 +11,20 @@ from entremetry.publish.print_sheet import NOTHING_FOUND, PAPERS, cavities, cut_
 from entremetry.publish.shortening import short
 from entremetry.publish.typesetting import Paper, printed, set_in_type
 from entremetry.publish.typography import grams
+from entremetry.words import say
 
 
 def wall_sheet(sheet: BatchSheet, *, paper: Paper = Paper.A4, on: date | None = None) -> bytes:
     """The batch as a PDF to be read from a step away, with hands full."""
     made = [component for component in sheet.components if component.method]
-    words = {
+    told = {
         **head(sheet),
+        "words": {
+            "batch": printed(say("{name}: batch", name=sheet.name or say("Dessert"))),
+            "shortened": printed(say("Steps are shortened; the print sheet has them in full.")),
+            "cut-out": printed(say("Cut out")),
+            "take-care": printed(say("Take care")),
+        },
         "paper": PAPERS[paper],
         "makes": recipe_yield(sheet),
         "components": [component_words(component) for component in sheet.components],
@@ -30,9 +37,9 @@ def wall_sheet(sheet: BatchSheet, *, paper: Paper = Paper.A4, on: date | None = 
             for name, sentences in stretches(sheet)[len(made) :]
         ],
         "cut-outs": [cut_out(cut) for cut in sheet.cut_outs],
-        "cautions": [printed(caution) for caution in sheet.cautions or (NOTHING_FOUND,)],
+        "cautions": [printed(caution) for caution in sheet.cautions or (say(NOTHING_FOUND),)],
     }
-    return set_in_type("wall_sheet.typ", words, on=on)
+    return set_in_type("wall_sheet.typ", told, on=on)
 
 
 def component_words(component: ComponentBatch) -> dict[str, Any]:

@@ -10,10 +10,12 @@ from entremetry.adapt.adapting import adapted_text
 from entremetry.adapt.amounts import pieces_text
 from entremetry.adapt.cold_times import with_times
 from entremetry.adapt.moulding import moulded_text
-from entremetry.adapt.rebalanced import Adapted
+from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.adapt.swap import Swap
 from entremetry.dessert.document import MAX_PIECES
+from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.reckoning import Reckoning
+from entremetry.dessert.translating import without_strangers
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.kitchen.mould import Mould
 from entremetry.physics.gelatine import BloomRule
@@ -55,6 +57,27 @@ def adapt_of_text(
 
 def adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> Adapted:
     """Adapt a text that is read against what is given; see `adapt`."""
+    return consistent(_adapted(text, asked, file, around))
+
+
+def consistent(result: Adapted) -> Adapted:
+    """Without translations of what the document says no longer."""
+    document, _ = read_dessert(result.text, file="document")
+    text, gone = without_strangers(result.text, document)
+    if not gone:
+        return result
+    left_out = "; ".join(repr(each) for each in gone)
+    change = Change(
+        component="",
+        line="",
+        kind="text",
+        text=f"translations left out: {left_out}",
+        because="the document says this no longer, or says it in other words",
+    )
+    return replace(result, text=text, changes=(*result.changes, change))
+
+
+def _adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> Adapted:
     _require_something(asked, around)
 
     @lru_cache(maxsize=8)

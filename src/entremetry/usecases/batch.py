@@ -15,6 +15,7 @@ from entremetry.dessert.locating import located, refiled
 from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.reckoning import Reckoning, reckon
 from entremetry.dessert.resolving import resolve
+from entremetry.dessert.translating import require_translations, translated
 from entremetry.documents.tree import Tree
 from entremetry.errors import DocumentError, QuantityError
 from entremetry.kitchen.kitchen_document import KitchenDocument
@@ -27,6 +28,7 @@ from entremetry.store.files import read_text
 from entremetry.store.larder_file import open_larder
 from entremetry.store.mesh_file import read_mesh_beside
 from entremetry.store.shelf import built_in_moulds, no_mesh
+from entremetry.words import current
 
 USUAL_MEASURES = "us"
 
@@ -172,8 +174,10 @@ def reckoned_sheet(
     mould: str | None = None,
     have: tuple[str, str] | None = None,
 ) -> tuple[Reckoning, BatchSheet]:
-    """A document read, looked up, made and placed, and its batch sheet."""
+    """A document read, looked up, made and placed, and its batch sheet, in the spoken language."""
     document, tree = read_dessert(text, file=file)
+    require_translations(document, tree, file=file)
+    document = translated(document, current().code)
     reckoning = _reckoned(document, tree, file, around, mould)
     if have is not None:
         pieces = pieces_from(reckoning, have[0], parse_mass(have[1]))
@@ -184,8 +188,16 @@ def reckoned_sheet(
 
 
 def reckoned(text: str, file: str, around: Surroundings, mould: str | None = None) -> Reckoning:
-    """A document read, looked up, made and placed."""
+    """A document read, looked up, made and placed, in the words of its author."""
     return _reckoned(*read_dessert(text, file=file), file, around, mould)
+
+
+def reckoned_as_spoken(
+    text: str, file: str, around: Surroundings, mould: str | None = None
+) -> Reckoning:
+    """A document read, looked up, made and placed, in the spoken language if it has that."""
+    document, tree = read_dessert(text, file=file)
+    return _reckoned(translated(document, current().code), tree, file, around, mould)
 
 
 def _reckoned(

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.reckoning import Reckoning
+from entremetry.dessert.translating import untranslated
 from entremetry.publish import recipe_json_ld, recipe_page, section_svg
 from entremetry.publish.description_text import LIMIT, description_text
 from entremetry.publish.reader_page import Reader, cold_times, reader
@@ -23,11 +24,13 @@ from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.store.publication_folder import write_together
 from entremetry.usecases.batch import (
     Surroundings,
-    reckoned,
+    reckoned_as_spoken,
     reckoned_sheet,
     surroundings,
     surroundings_of,
 )
+from entremetry.usecases.language import in_language
+from entremetry.words import ENGLISH, current
 
 DRAWING = "section.svg"
 
@@ -44,11 +47,12 @@ class Form(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Wishes:
-    """Which forms, on what paper, and how many letters a description may have."""
+    """Which forms, on what paper, how many letters a description may have, and the language."""
 
     forms: Collection[Form] = tuple(Form)
     paper: Paper = Paper.A4
     limit: int = LIMIT
+    language: str = ENGLISH.code
 
 
 EVERYTHING = Wishes()
@@ -56,10 +60,13 @@ EVERYTHING = Wishes()
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Published:
-    """What was written, and the sheet it was written from."""
+    """What was written in which language, the sheet it was written from, and the author's texts
+    that have no translation and stand in it as they are."""
 
     files: tuple[Path, ...]
     sheet: BatchSheet
+    language: str = ENGLISH.code
+    untranslated: tuple[str, ...] = ()
 
 
 def publish(
@@ -77,19 +84,25 @@ def publish(
     Raises
     ------
     EntremetryError
-        If the document is refused, the limit is too small, or the folder cannot be written;
-        nothing half-written stays.
+        If the document is refused, there is no such language, the limit is too small, or the
+        folder cannot be written; nothing half-written stays.
     """
     around = surroundings_of(path, kitchen)
     text = read_text(path, what="dessert document")
     require_fresh_kernels()
-    reckoning, sheet = reckoned_sheet(text, str(path), around, pieces=pieces, mould=mould)
-    told = None
-    if Form.PAGE in wishes.forms:
-        questions = questions_of(text, str(path), reckoning, around, mould)
-        told = reader_of(reckoning, sheet, around, questions)
-    files = write_together(to, published_files(sheet, today or date.today(), wishes, told))
-    return Published(files=files, sheet=sheet)
+    with in_language(wishes.language):
+        reckoning, sheet = reckoned_sheet(text, str(path), around, pieces=pieces, mould=mould)
+        told = None
+        if Form.PAGE in wishes.forms:
+            questions = questions_of(text, str(path), reckoning, around, mould)
+            told = reader_of(reckoning, sheet, around, questions)
+        contents = published_files(sheet, today or date.today(), wishes, told)
+    return Published(
+        files=write_together(to, contents),
+        sheet=sheet,
+        language=wishes.language,
+        untranslated=untranslated(reckoning.dessert.document, wishes.language),
+    )
 
 
 def questions_of(
@@ -97,7 +110,7 @@ def questions_of(
 ) -> tuple[ReaderQuestion, ...]:
     """Questions that the page answers of itself; leaving out is reckoned from the text."""
     return reader_questions(
-        text, reckoning, lambda new: reckoned(new, file, around, mould), around.kitchen
+        text, reckoning, lambda new: reckoned_as_spoken(new, file, around, mould), around.kitchen
     )
 
 
@@ -127,13 +140,27 @@ def page_of_text(
     mould: str | None = None,
     kitchen_text: str | None = None,
     today: date | None = None,
+    language: str = ENGLISH.code,
 ) -> str:
     """The page of a document at hand as text, as `publish` would write it."""
     around = surroundings(kitchen_text, "kitchen")
     require_fresh_kernels()
-    reckoning, sheet = reckoned_sheet(text, file, around, pieces=pieces, mould=mould)
-    told = reader_of(reckoning, sheet, around, questions_of(text, file, reckoning, around, mould))
-    return page_files(sheet, today or date.today(), told=told)[f"{sheet.id}.html"].decode()
+    with in_language(language):
+        reckoning, sheet = reckoned_sheet(text, file, around, pieces=pieces, mould=mould)
+        questions = questions_of(text, file, reckoning, around, mould)
+        told = reader_of(reckoning, sheet, around, questions)
+        made = page_files(sheet, today or date.today(), told=told)
+        return made[file_name(sheet, ".html")].decode()
+
+
+def file_name(sheet: BatchSheet, ending: str) -> str:
+    """Name of a file of a publication: 'dome-wall.pdf', and in another language 'dome-wall.fr.pdf'.
+
+    So a publication in several languages may lie in one folder.
+    """
+    part, _, kind = ending.partition(".")
+    code = "" if current() is ENGLISH else f".{current().code}"
+    return f"{sheet.id}{part}{code}.{kind}"
 
 
 def published_files(
@@ -141,7 +168,7 @@ def published_files(
 ) -> dict[str, bytes]:
     """Contents of the files of a publication by their names."""
     makers: dict[Form, Callable[[], dict[str, bytes]]] = {
-        Form.PAGE: lambda: page_files(sheet, today, f"{sheet.id}-{DRAWING}", told),
+        Form.PAGE: lambda: page_files(sheet, today, file_name(sheet, f"-{DRAWING}"), told),
         Form.PAPER: lambda: paper_files(sheet, today, wishes.paper),
         Form.TEXT: lambda: text_files(sheet, wishes.limit),
         Form.TABLES: lambda: table_files(sheet, today),
@@ -161,8 +188,9 @@ def page_files(
     )
     section = section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True)
     return {
-        f"{sheet.id}.html": page.encode(),
-        f"{sheet.id}.jsonld": json.dumps(structured, ensure_ascii=False, indent=2).encode() + b"\n",
+        file_name(sheet, ".html"): page.encode(),
+        file_name(sheet, ".jsonld"): json.dumps(structured, ensure_ascii=False, indent=2).encode()
+        + b"\n",
         drawing: section.encode(),
     }
 
@@ -174,10 +202,10 @@ def paper_files(sheet: BatchSheet, today: date, paper: Paper) -> dict[str, bytes
 
     allergens = allergen_words(sheet)
     return {
-        f"{sheet.id}.pdf": print_sheet(
+        file_name(sheet, ".pdf"): print_sheet(
             sheet, paper=paper, allergens=allergens, date_published=today
         ),
-        f"{sheet.id}-wall.pdf": wall_sheet(sheet, paper=paper, on=today),
+        file_name(sheet, "-wall.pdf"): wall_sheet(sheet, paper=paper, on=today),
     }
 
 
@@ -185,8 +213,8 @@ def text_files(sheet: BatchSheet, limit: int = LIMIT) -> dict[str, bytes]:
     """The description for a video or post, and the numbers to say aloud."""
     words = description_text(sheet, allergens=allergen_words(sheet), limit=limit)
     return {
-        f"{sheet.id}-description.txt": words.encode(),
-        f"{sheet.id}-spoken.txt": spoken_sheet(sheet).encode(),
+        file_name(sheet, "-description.txt"): words.encode(),
+        file_name(sheet, "-spoken.txt"): spoken_sheet(sheet).encode(),
     }
 
 
@@ -197,8 +225,8 @@ def table_files(sheet: BatchSheet, today: date) -> dict[str, bytes]:
 
     views = tables(sheet)
     return {
-        f"{sheet.id}.xlsx": xlsx(views, title=sheet.name, author=sheet.author, on=today),
-        f"{sheet.id}.ods": ods(views, title=sheet.name, author=sheet.author, on=today),
+        file_name(sheet, ".xlsx"): xlsx(views, title=sheet.name, author=sheet.author, on=today),
+        file_name(sheet, ".ods"): ods(views, title=sheet.name, author=sheet.author, on=today),
     }
 
 
@@ -207,9 +235,9 @@ def picture_files(sheet: BatchSheet) -> dict[str, bytes]:
     from entremetry.publish.picture import card_png, card_svg, section_png
 
     return {
-        f"{sheet.id}-section.png": section_png(sheet.section),
-        f"{sheet.id}-card.svg": card_svg(sheet),
-        f"{sheet.id}-card.png": card_png(sheet),
+        file_name(sheet, "-section.png"): section_png(sheet.section),
+        file_name(sheet, "-card.svg"): card_svg(sheet),
+        file_name(sheet, "-card.png"): card_png(sheet),
     }
 
 

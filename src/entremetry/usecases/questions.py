@@ -49,7 +49,7 @@ from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.store.shelf import built_in_shapes, no_mesh
 from entremetry.timings.answer import answer as temperatures
 from entremetry.timings.timed_step import timed_steps
-from entremetry.usecases.adapting import Adaptation, adapted
+from entremetry.usecases.adapting import Adaptation, adapted, consistent
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
 from entremetry.usecases.checking import checked_in
 from entremetry.usecases.diagnosing import diagnosed as cause_of
@@ -132,7 +132,14 @@ def kept_as_new(text: str, name: str, taken: tuple[str, ...]) -> str:
     while new in taken:
         new, number = f"{document.id[:74].rstrip('-')}-{number}", number + 1
     text = edited(text, ("id",), new)
-    return edited(text, ("name",), name) if name else text
+    return _consistent(edited(text, ("name",), name) if name else text)
+
+
+def _consistent(text: str) -> str:
+    """A document without translations of what it says no longer; none stays none."""
+    if not text:
+        return text
+    return consistent(Adapted(text=text, changes=(), components=())).text
 
 
 def _asked(asking: _Asking, question: Question) -> Answer:
@@ -146,7 +153,8 @@ def _asked(asking: _Asking, question: Question) -> Answer:
             return _wait(asking, question)
         case Without():
             reckon = asking.reckon
-            return without(asking.text, question.name, reckon, asking.around.kitchen)
+            answer = without(asking.text, question.name, reckon, asking.around.kitchen)
+            return replace(answer, document=_consistent(answer.document))
         case WentWrong():
             return _went_wrong(asking, question)
         case Contains():
@@ -160,7 +168,8 @@ def _instead(asking: _Asking, question: Instead) -> Answer:
     if slash:
         wish = Asked(component=component, swaps=(swap,), rule=question.rule)
         done = rebalanced_text(asking.text, wish, opener(asking.file, asking.around))
-        result = Adapted(text=done.text, changes=done.changes, components=(done,))
+        whole = Adapted(text=done.text, changes=done.changes, components=(done,))
+        result = consistent(whole)
     else:
         wanted = Adaptation(swaps=(swap,), rule=question.rule)
         result = adapted(asking.text, wanted, asking.file, asking.around)

@@ -6,6 +6,7 @@ added by adding its file. Which language is spoken is a matter of the surroundin
 zone: `with speaking("fr"):`. What an author wrote is never looked up here.
 """
 
+from entremetry.words.dates import full_date, short_weekday, weekday_and_date
 from entremetry.words.language import ENGLISH, Language, current, language, languages, speaking
 from entremetry.words.numbers import decimal
 from entremetry.words.say import say, say_as, say_count, say_later
@@ -15,11 +16,14 @@ __all__ = [
     "Language",
     "current",
     "decimal",
+    "full_date",
     "language",
     "languages",
     "say",
     "say_as",
     "say_count",
     "say_later",
+    "short_weekday",
     "speaking",
+    "weekday_and_date",
 ]

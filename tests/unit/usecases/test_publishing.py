@@ -16,9 +16,11 @@ from entremetry.usecases.publishing import (
     Form,
     Wishes,
     allergen_words,
+    page_of_text,
     publish,
     published_files,
 )
+from entremetry.words import ENGLISH, current
 
 DAY = date(2026, 3, 1)
 
@@ -102,3 +104,43 @@ def test_what_was_there_stays_if_one_file_cannot_be_replaced(tmp_path: Path) -> 
         write_together(tmp_path, {"page.html": b"new", "section.svg": b"new"})
     assert (tmp_path / "page.html").read_text("utf-8") == "old"
     assert {path.name for path in tmp_path.iterdir()} == {"page.html", "section.svg"}
+
+
+def test_a_publication_in_french_lies_beside_the_english_one(dome: Path) -> None:
+    folder = dome.parent / "both"
+    english = publish(dome, folder, today=DAY, wishes=Wishes(forms=(Form.PAGE, Form.TEXT)))
+    wishes = Wishes(forms=(Form.PAGE, Form.TEXT), language="fr")
+    french = publish(dome, folder, today=DAY, wishes=wishes)
+    name = "blackcurrant-vanilla-dome"
+    assert [path.name for path in french.files] == [
+        f"{name}.fr.html",
+        f"{name}.fr.jsonld",
+        f"{name}-section.fr.svg",
+        f"{name}-description.fr.txt",
+        f"{name}-spoken.fr.txt",
+    ]
+    assert all(path.exists() for path in (*english.files, *french.files))
+    assert (english.language, french.language) == ("en", "fr")
+    assert json.loads(french.files[1].read_text("utf-8"))["image"] == [french.files[2].name]
+
+
+def test_the_authors_texts_stand_in_the_language_or_are_told_to_be_missing(dome: Path) -> None:
+    text = dome.read_text("utf-8").replace('    "Roasted hazelnuts": "Noisettes torréfiées"\n', "")
+    dome.write_text(text, encoding="utf-8")
+    french = publish(dome, dome.parent, today=DAY, wishes=Wishes(forms=(Form.TEXT,), language="fr"))
+    assert french.untranslated == ("Roasted hazelnuts",)
+    told = french.files[0].read_text("utf-8")
+    assert "Dôme cassis et vanille" in told and "Roasted hazelnuts" in told
+    assert publish(dome, dome.parent, today=DAY).untranslated == ()
+
+
+def test_a_page_of_text_speaks_the_language_and_leaves_it_again() -> None:
+    text = demo_texts()["mango-coconut-lime-glass"]
+    assert "Verrine mangue" in page_of_text(text, today=DAY, language="fr")
+    assert current() is ENGLISH
+
+
+def test_a_language_there_is_none_of_is_refused_before_anything_is_written(dome: Path) -> None:
+    with pytest.raises(QuantityError, match="'xx'; accepted: one of: en, fr"):
+        publish(dome, dome.parent / "none", wishes=Wishes(language="xx"))
+    assert not (dome.parent / "none").exists()

@@ -1,0 +1,24 @@
+"""The language that a use case is asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+from entremetry.errors import QuantityError
+from entremetry.words import Language, languages, speaking
+
+
+@contextmanager
+def in_language(code: str) -> Iterator[Language]:
+    """Speak a language until the block ends.
+
+    Raises
+    ------
+    QuantityError
+        If there is no such language; it says which there are.
+    """
+    if code not in languages():
+        raise QuantityError(f"the language '{code}'", f"one of: {', '.join(languages())}")
+    with speaking(code) as spoken:
+        yield spoken
