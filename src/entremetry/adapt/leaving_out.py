@@ -52,8 +52,10 @@ def without_line(text: str, component: str, line: str) -> Without:
     return Without(text=text, changes=(*changes, _notes()))
 
 
-def without_component(text: str, component: str) -> Without:
+def without_component(text: str, component: str, *, name: str = "") -> Without:
     """A document without a component, and without what is there for it alone.
+
+    A refusal calls it by `name`, or as the document does.
 
     Raises
     ------
@@ -61,8 +63,8 @@ def without_component(text: str, component: str) -> Without:
         If there is no such component.
     """
     placement = _data(text)["placement"]
-    name = _component(text, component)["name"]
-    refused = _why_not(placement, component, str(name))
+    name = name or str(_component(text, component)["name"])
+    refused = _why_not(placement, component, name)
     if refused:
         return Without(text=text, refused=refused)
     changes: list[Change] = []

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import reduce
 
 from entremetry.agenda.keeping import Limit
-from entremetry.dessert.dessert import Component, Dessert, Line
+from entremetry.dessert.dessert import Component, Dessert
 from entremetry.dessert.reckoning import Reckoning
-from entremetry.formula.gelatine_swap import in_place_of
+from entremetry.formula.gelatine_swap import agent, in_place_of
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.larder.ingredient import Ingredient
-from entremetry.quantities import format_duration, format_mass
+from entremetry.physics.gels import Gel
+from entremetry.quantities import format_duration, format_fraction, format_mass
 from entremetry.questions.answer import Reply
 from entremetry.questions.keeping import FILLED, FINISHED, TABLE, Kept, waitings
 from entremetry.questions.reckoned import Reckon
@@ -59,32 +61,53 @@ def reader_questions(
 
 
 def _gelatines(reckoning: Reckoning) -> Iterator[str]:
-    pieces = reckoning.dessert.document.pieces
-    factors = reckoning.requirements(pieces)
+    """What sets each component, and what others of its kind would weigh."""
+    factors = reckoning.requirements(reckoning.dessert.document.pieces)
     for component in reckoning.dessert.components:
+        factor = factors[component.id].factor
         for line in component.lines:
-            if line.ingredient is not None and line.ingredient.bloom is not None:
-                yield _equivalents(
-                    component, line, line.ingredient, factors[component.id].factor, reckoning
-                )
+            if line.ingredient is None:
+                continue
+            if line.ingredient.bloom is not None:
+                others = _stand_ins(line.ingredient, reckoning.dessert)
+                if others:
+                    yield _equivalents(component, line.mass * factor, line.ingredient, others)
+            elif (gel := agent(line.ingredient)) is not None:
+                water = reckoning.makings[component.id].mix.constituents.water
+                yield _dosed(component, line.mass * factor, line.ingredient, gel, line.mass / water)
+
+
+def _stand_ins(old: Ingredient, dessert: Dessert) -> list[Ingredient]:
+    names = [name for name in STAND_INS if name != old.id and name in dessert.larder]
+    return [dessert.larder.find(name) for name in names]
 
 
 def _equivalents(
-    component: Component, line: Line, old: Ingredient, factor: float, reckoning: Reckoning
+    component: Component, mass: float, old: Ingredient, others: list[Ingredient]
 ) -> str:
-    mass = line.mass * factor
-    others = [
-        reckoning.dessert.larder.find(name)
-        for name in STAND_INS
-        if name != old.id and name in reckoning.dessert.larder
-    ]
-    told = "; ".join(_one(mass, old, other) for other in others)
+    told = reduce(
+        lambda first, other: say("{first}, or {other}", first=first, other=other),
+        (_one(mass, old, other) for other in others),
+    )
     return say(
         "{component}: for {mass} of {gelatine} take {others}.",
         component=component.name,
         mass=format_mass(mass),
         gelatine=old.name,
         others=told,
+    )
+
+
+def _dosed(component: Component, mass: float, new: Ingredient, gel: Gel, share: float) -> str:
+    return say(
+        "{component}: {mass} of {agent} are {share} of its water, where {low} to {high} are "
+        "usual; gelatine takes its place only with another method.",
+        component=component.name,
+        mass=format_mass(mass),
+        agent=new.name,
+        share=format_fraction(share),
+        low=format_fraction(gel.dose.low),
+        high=format_fraction(gel.dose.high),
     )
 
 

@@ -85,7 +85,7 @@ def without(text: str, name: str, reckon: Reckon, kitchen: KitchenDocument | Non
     shorter = (
         without_line(text, meant.component.id, meant.line)
         if meant.line
-        else without_component(text, meant.component.id)
+        else without_component(text, meant.component.id, name=meant.component.name)
     )
     if shorter.refused:
         return Answer(

@@ -7,9 +7,10 @@ from datetime import date
 import pytest
 
 from entremetry.publish.recipe_page import LARGEST
+from entremetry.quantities import format_mass
 from entremetry.questions.for_reader import reader_questions
 from entremetry.store.demo import demo_texts
-from entremetry.usecases.batch import reckoned, surroundings
+from entremetry.usecases.batch import batch_of_text, reckoned, surroundings
 from entremetry.usecases.publishing import page_of_text
 from entremetry.words import speaking
 
@@ -37,8 +38,18 @@ def test_gelatine_is_told_for_the_batch_by_both_rules() -> None:
     ]
     assert answers[1] == (
         "Blackcurrant mousse: for 4.0 g of Gelatine sheet gold 200 Bloom take 4.0 g of Gelatine "
-        "powder 200 Bloom; 5.0 g of Gelatine sheet silver 160 Bloom (4.5 g by gel strength)."
+        "powder 200 Bloom, or 5.0 g of Gelatine sheet silver 160 Bloom (4.5 g by gel strength)."
     )
+
+
+def test_another_agent_is_told_by_its_dose_on_the_water() -> None:
+    answers = told("mango-coconut-lime-glass")[
+        "I have powder instead of sheets, or another gelatine"
+    ]
+    compote = batch_of_text(DEMOS["mango-coconut-lime-glass"]).components[0]
+    mass = next(line.mass for line in compote.lines if line.id == "pectin-nh")
+    assert answers[0].startswith(f"Mango compote: {format_mass(mass)} of Pectin NH are ")
+    assert "where 0.8 % to 2 % are usual" in answers[0]
 
 
 def test_what_spoils_is_not_said_to_keep_outside_the_fridge() -> None:
