@@ -16,15 +16,16 @@ from entremetry.larder.ingredient import Ingredient
 from entremetry.publish.cold_tables import ColdTable, points
 from entremetry.publish.reader_amounts import coated, coefficients, draws, film_of, top_only
 from entremetry.publish.reader_measures import Words, measure_words, packed
+from entremetry.words import say_later
 
 MASS_ERROR = 0.005
 """The page's masses against the library's, as shares; found over a grid of moulds in the tests."""
 TIME_ERROR = 0.03
 SYSTEMS = {
-    "us": "US cups",
-    "metric": "Metric cups",
-    "uk": "British spoons",
-    "au": "Australian cups",
+    "us": say_later("US cups"),
+    "metric": say_later("Metric cups"),
+    "uk": say_later("British spoons"),
+    "au": say_later("Australian cups"),
 }
 
 
