@@ -17,7 +17,8 @@ CLOSING = re.compile(rf"{SPACES}*»")
 PERCENT = re.compile(rf"(?<=\d){SPACES}*(?=%(?!\w))")
 APOSTROPHE = re.compile(r"(?<=[^\W\d_])'(?=\w)")
 UNIT = re.compile(
-    r"(?<=[\d½⅓¼¾⅔⅛]) (?=(?:c\. à [sc]\.|(?:pièces?|feuilles?|tasses?|jours?|j|parts?|personnes?)\b))"
+    r"(?<=[\d½⅓¼¾⅔⅛]) "
+    r"(?=c\. à [sc]\.|(?:pièces?|feuilles?|tasses?|jours?|j|parts?|personnes?)\b)"
 )
 INSIDE_SPOON = re.compile(r"\bc\. à (?=[sc]\.)")
 
