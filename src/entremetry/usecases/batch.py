@@ -10,6 +10,7 @@ from pathlib import Path
 from entremetry.dessert.batch import batch_sheet
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.document import MAX_PIECES, DessertDocument
+from entremetry.dessert.household_amount import SPOONS
 from entremetry.dessert.limiting import pieces_from
 from entremetry.dessert.locating import located, refiled
 from entremetry.dessert.reading import read_dessert
@@ -31,6 +32,8 @@ from entremetry.store.shelf import built_in_moulds, no_mesh
 from entremetry.words import current
 
 USUAL_MEASURES = "us"
+MEASURES_OF_READERS = {"fr": SPOONS}
+"""Measures of those who read a language and have no cups, whatever the author has."""
 
 
 @dataclass(frozen=True)
@@ -82,7 +85,9 @@ class Surroundings:
         return self.kitchen.ovens[0].fan
 
     def measures(self, document: DessertDocument) -> str:
-        """Whose cups to print: the kitchen's, else the author's, else the usual."""
+        """Whose cups to print: the language's readers', the kitchen's, the author's, the usual."""
+        if current().code in MEASURES_OF_READERS:
+            return MEASURES_OF_READERS[current().code]
         if self.kitchen is not None:
             return self.kitchen.measures
         return document.measures or USUAL_MEASURES
