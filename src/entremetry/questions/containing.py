@@ -8,7 +8,7 @@ from entremetry.dessert.dessert import Component, Dessert, Line
 from entremetry.errors import UnknownName
 from entremetry.labels.english_names import allergen_word
 from entremetry.larder.allergens import ALLERGENS
-from entremetry.quantities import format_mass
+from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.words import say
 
@@ -86,7 +86,7 @@ def _fact(component: Component, line: Line) -> Fact:
         text=say(
             "{component}: {mass} of {line}",
             component=component.name,
-            mass=format_mass(line.mass),
+            mass=said.mass(line.mass),
             line=line.ingredient.name if line.ingredient else line.name,
         )
     )

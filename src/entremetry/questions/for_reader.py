@@ -13,7 +13,7 @@ from entremetry.formula.gelatine_swap import agent, in_place_of
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.larder.ingredient import Ingredient
 from entremetry.physics.gels import Gel
-from entremetry.quantities import format_duration, format_fraction, format_mass
+from entremetry.questions import said
 from entremetry.questions.answer import Reply
 from entremetry.questions.keeping import FILLED, FINISHED, TABLE, Kept, waitings
 from entremetry.questions.reckoned import Reckon
@@ -92,7 +92,7 @@ def _equivalents(
     return say(
         "{component}: for {mass} of {gelatine} take {others}.",
         component=component.name,
-        mass=format_mass(mass),
+        mass=said.mass(mass),
         gelatine=old.name,
         others=told,
     )
@@ -103,17 +103,17 @@ def _dosed(component: Component, mass: float, new: Ingredient, gel: Gel, share: 
         "{component}: {mass} of {agent} are {share} of its water, where {low} to {high} are "
         "usual; gelatine takes its place only with another method.",
         component=component.name,
-        mass=format_mass(mass),
+        mass=said.mass(mass),
         agent=new.name,
-        share=format_fraction(share),
-        low=format_fraction(gel.dose.low),
-        high=format_fraction(gel.dose.high),
+        share=said.share(share),
+        low=said.share(gel.dose.low),
+        high=said.share(gel.dose.high),
     )
 
 
 def _one(mass: float, old: Ingredient, new: Ingredient) -> str:
     both = in_place_of(mass, old, new)
-    linear, root = format_mass(both.linear), format_mass(both.square_root)
+    linear, root = said.mass(both.linear), said.mass(both.square_root)
     if linear == root:
         return say("{mass} of {gelatine}", mass=linear, gelatine=new.name)
     return say(
@@ -158,7 +158,7 @@ def _keeps_long(kept: Kept) -> bool:
 
 
 def _place(kept: Kept) -> str:
-    time = format_duration(60.0 * (kept.minutes or 0))
+    time = said.time(kept.minutes or 0)
     if (kept.minutes or 0) < HOUR:
         return say("at once, {time} after it is ready at the latest", time=time)
     match kept.where:

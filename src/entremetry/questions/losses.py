@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from entremetry.dessert.dessert import Component
 from entremetry.formula.gelatine_swap import agent
 from entremetry.larder.ingredient import Ingredient
-from entremetry.quantities import format_fraction
+from entremetry.questions import said
 from entremetry.questions.answer import Fact
 from entremetry.questions.reckoned import State
 from entremetry.words import say
@@ -56,7 +56,7 @@ def _mostly(component: Component, line: str) -> Iterator[Fact]:
     whole = sum(each.mass for each in component.lines)
     mass = next(each.mass for each in component.lines if each.name == line)
     if mass > MOST * whole:
-        share = format_fraction(mass / whole)
+        share = said.share(mass / whole)
         yield Fact(
             text=say("{name}: {share} of it goes", name=component.name, share=share),
             because=say("what is left is another thing, whatever the bench checks say"),

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.formula.measures import measure_named
 from entremetry.formula.state import state_of
-from entremetry.quantities import format_celsius, format_fraction
+from entremetry.questions import said
 from entremetry.questions.answer import Fact
 from entremetry.words import say, say_later
 
@@ -32,9 +32,5 @@ def tasted(component: str, before: Reckoning, after: Reckoning) -> Iterator[Fact
         was, is_ = (measure.value(each) for each in states)
         if was is None or is_ is None or abs(is_ - was) < DIFFERENT.get(key, USUAL):
             continue
-        printed = _degrees if key == "freezing_point" else format_fraction
+        printed = said.celsius if key == "freezing_point" else said.share
         yield Fact(text=say(message, component=name, after=printed(is_), before=printed(was)))
-
-
-def _degrees(kelvin: float) -> str:
-    return format_celsius(kelvin, decimals=1)

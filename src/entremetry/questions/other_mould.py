@@ -6,7 +6,7 @@ from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.checks.band import Outcome
 from entremetry.errors import FitError
 from entremetry.kitchen.mould import Mould
-from entremetry.quantities import format_volume
+from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.reckoned import State
 from entremetry.questions.verdicts import newly, turned
@@ -67,5 +67,5 @@ def _question(mould: Mould) -> str:
     return say(
         "Can I make it in this: {mould}, which holds {volume}?",
         mould=mould.name,
-        volume=format_volume(mould.solid.volume),
+        volume=said.volume(mould.solid.volume),
     )

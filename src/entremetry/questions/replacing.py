@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.checks.band import Outcome
 from entremetry.dessert.dessert import Dessert
-from entremetry.quantities import format_mass
+from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.losses import not_whipping
 from entremetry.questions.question import Instead
@@ -101,7 +101,7 @@ def _masses(result: Adapted) -> Iterator[Fact]:
 
 
 def _mass(mass: float | None) -> str:
-    return say("none") if mass is None else format_mass(mass)
+    return say("none") if mass is None else said.mass(mass)
 
 
 def _gave_way(result: Adapted) -> Iterator[Fact]:

@@ -10,7 +10,7 @@ from entremetry.agenda.keeping import Limit
 from entremetry.agenda.local_time import minutes_between, said
 from entremetry.dessert.dessert import Dessert
 from entremetry.errors import QuantityError, UnknownName
-from entremetry.quantities import format_duration
+from entremetry.questions import said as amounts
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.keeping import (
     FREEZER,
@@ -146,7 +146,7 @@ def _limit_facts(kept: Kept, asked: Wait) -> Iterator[Fact]:
 def _thaw_facts(thaw: Thaw | None, asked: Wait) -> Iterator[Fact]:
     if thaw is None:
         return
-    time = format_duration(thaw.time)
+    time = amounts.time(thaw.time / 60.0)
     source = thaw.sources[0] if thaw.sources else ""
     yield Fact(
         text=say("From the freezer to the table: {time}.", time=time),
@@ -167,4 +167,4 @@ def _out_by(until: datetime, thaw: Thaw, now: datetime | None) -> str:
 
 
 def _time(minutes: int) -> str:
-    return format_duration(60.0 * minutes)
+    return amounts.time(minutes)

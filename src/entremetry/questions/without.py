@@ -12,7 +12,7 @@ from entremetry.dessert.dessert import Component, Dessert
 from entremetry.errors import EntremetryError, QuantityError, UnknownName
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.labels.english_names import allergen_word
-from entremetry.quantities import format_fraction, format_mass
+from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.losses import losses
 from entremetry.questions.measured import tasted
@@ -158,7 +158,7 @@ def _facts(meant: Named, before: State, after: State) -> Iterator[Fact]:
 
 
 def _masses(meant: Named, before: State, after: State) -> Iterator[Fact]:
-    masses = format_mass(after.piece_mass), format_mass(before.piece_mass)
+    masses = said.mass(after.piece_mass), said.mass(before.piece_mass)
     pieces = after.reckoning.dessert.document.pieces
     yield Fact(
         text=say(
@@ -180,7 +180,7 @@ def _masses(meant: Named, before: State, after: State) -> Iterator[Fact]:
 
 def _more(name: str, change: float, *, own: bool) -> str:
     """How much more or less is made of a component; `own` is the one a line went out of."""
-    share = format_fraction(abs(change))
+    share = said.share(abs(change))
     if change < 0.0:
         return say("{component}: {share} less of it", component=name, share=share)
     if own:
