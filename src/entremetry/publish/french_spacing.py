@@ -17,7 +17,7 @@ CLOSING = re.compile(rf"{SPACES}*»")
 PERCENT = re.compile(rf"(?<=\d){SPACES}*(?=%(?!\w))")
 APOSTROPHE = re.compile(r"(?<=[^\W\d_])'(?=\w)")
 UNIT = re.compile(
-    r"(?<=[\d½⅓¼¾⅔⅛]) "
+    r"(?<=[\d}½⅓¼¾⅔⅛]) "  # } ends a number that is filled in later
     r"(?=c\. à [sc]\.|(?:pièces?|feuilles?|tasses?|jours?|j|parts?|personnes?)\b)"
 )
 INSIDE_SPOON = re.compile(r"\bc\. à (?=[sc]\.)")

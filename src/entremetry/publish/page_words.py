@@ -13,17 +13,17 @@ if TYPE_CHECKING:
 
 def spoken(message: str, /, **fields: object) -> str:
     """A message as a page shows it: a translation is set with the signs of its language."""
-    return _set(say(message, **fields))
+    return shown(say(message, **fields))
 
 
 def spoken_as(context: str, message: str, /, **fields: object) -> str:
     """The same for a message that means two things."""
-    return _set(say_as(context, message, **fields))
+    return shown(say_as(context, message, **fields))
 
 
 def spoken_count(one: str, many: str, number: float, /, **fields: object) -> str:
     """The same for a message for so many of a thing."""
-    return _set(say_count(one, many, number, **fields))
+    return shown(say_count(one, many, number, **fields))
 
 
 def filled(message: str, **fields: Markup) -> Markup:
@@ -38,7 +38,7 @@ def page_words() -> dict[str, Any]:
     language = current()
     return {
         "signs": {"decimal": language.decimal, "group": language.group},
-        "say": {key: _set(message) for key, message in _messages().items()},
+        "say": {key: shown(message) for key, message in _messages().items()},
     }
 
 
@@ -86,6 +86,6 @@ def _refusals() -> dict[str, str]:
     }
 
 
-def _set(text: str) -> str:
-    """English is written as it is shown."""
+def shown(text: str) -> str:
+    """A text as it is shown; English is written so, another language is set with its signs."""
     return text if current() is ENGLISH else typeset(text)

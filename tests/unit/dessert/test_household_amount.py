@@ -8,6 +8,7 @@ import pytest
 
 from entremetry.dessert.household_amount import household_amount
 from entremetry.larder.ingredient import HouseholdWeight
+from entremetry.quantities import Method
 from entremetry.store.larder_file import open_larder
 from small_larder import SMALL_LARDER
 
@@ -53,3 +54,17 @@ def test_gelatine_sheets_are_counted_or_weighed_and_never_poured() -> None:
     sheet = open_larder().find("gelatine-sheet-gold")
     assert household_amount(0.0046, sheet, "us").text.startswith("weigh")
     assert household_amount(0.004, sheet, "us").text.startswith("2 sheets")
+
+
+def test_without_cups_there_are_spoons_a_jug_or_the_scales() -> None:
+    spooned = 0
+    for ingredient in open_larder():
+        for number in range(60):
+            mass = 0.0005 * 1.12**number
+            amount = household_amount(mass, ingredient, "spoons")
+            assert "cup" not in amount.text
+            spooned += amount.method is Method.SPOONS
+    assert spooned > 1000
+    sugar = open_larder().find("caster-sugar")
+    assert household_amount(0.020, sugar, "spoons") == household_amount(0.020, sugar, "metric")
+    assert "cup" in household_amount(0.120, sugar, "metric").text
