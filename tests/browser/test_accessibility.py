@@ -23,6 +23,7 @@ PAGES = {
     "ingredient": "larder/cream-35",
     "kitchen": "kitchen",
     "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
+    "questions": "desserts/blackcurrant-vanilla-dome/questions?kind=mould&ask=1&holds=75+ml",
     "sources": "sources",
 }
 TEXT_SPACING = """

@@ -20,6 +20,7 @@ from unit.publish.sheets import HOSTILE, SHEET, hostile
 TYPES: dict[str, dict[str, type | tuple[type, ...]]] = {
     "Recipe": {
         "name": str,
+        "inLanguage": str,
         "description": str,
         "image": list,
         "author": dict,

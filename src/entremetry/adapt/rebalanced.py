@@ -15,8 +15,9 @@ class Change:
     """One thing that is not as it was; masses in kg where it is about a mass.
 
     `kind` is 'swap' or 'mass' in a formula; 'mould', 'pieces', 'placement', 'method', 'time' or
-    'text' in the rest of the document; 'caution' for what the author has to look after. `because`
-    is the reason, where the text does not hold it. A change of the whole has no component.
+    'text' in the rest of the document, 'gone' for what was left out; 'caution' for what the
+    author has to look after. `because` is the reason, where the text does not hold it. A change
+    of the whole has no component.
     """
 
     component: str

@@ -21,7 +21,7 @@ def time(seconds: float) -> str:
     """A time: '45 min', '6 h', '1.5 h'."""
     if seconds < HOUR:
         return f"{seconds / MINUTE:.0f} min"
-    return f"{seconds / HOUR:.3g} h"
+    return f"{seconds / HOUR:.6g} h"
 
 
 def rounded_up(seconds: float) -> float:

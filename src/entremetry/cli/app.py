@@ -10,6 +10,7 @@ from typing import Annotated
 import typer
 
 from entremetry import __version__
+from entremetry.cli.ask_command import ask
 from entremetry.cli.changing import adapt, rebalance
 from entremetry.cli.check_commands import check, diagnose
 from entremetry.cli.label_command import label
@@ -195,6 +196,7 @@ app.command()(plan)
 app.command()(replan)
 app.command()(rebalance)
 app.command()(adapt)
+app.command()(ask)
 
 
 @app.command()

@@ -48,6 +48,9 @@ STATES = {
 }
 """In what state the larder fills a cup; the state of an own ingredient stays as it is written."""
 NO_SPOONS = frozenset({"weigh-only", "gelling"})
+SPOONS = "spoons"
+"""Measures of a kitchen without cups: spoons of 15 and 5 ml, a jug, else the scales."""
+MOST_SPOONED = 48e-6  # m3, three tablespoons and a little
 
 
 def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Household:
@@ -56,6 +59,8 @@ def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Hous
     Plain cups and spoons come first; if the ingredient is only known in some state (sliced,
     whipped), that state is said.
     """
+    if measures == SPOONS:
+        return _without_cups(mass, ingredient)
     here = tuple(w for w in ingredient.household if not is_elsewhere(w.measure, measures))
     plain, state = _one_state(here)
     amount = household(
@@ -72,6 +77,26 @@ def household_amount(mass: float, ingredient: Ingredient, measures: str) -> Hous
         return amount
     said = say(STATES[state]) if state in STATES else state
     return replace(amount, text=f"{amount.text}, {said}")
+
+
+def _without_cups(mass: float, ingredient: Ingredient) -> Household:
+    """Spoons as far as they go; beyond, what a jug or the scales say."""
+    amount = household_amount(mass, ingredient, "metric")
+    if amount.method is not Method.SPOONS or max(_volumes(mass, ingredient)) <= MOST_SPOONED:
+        return amount
+    no_cups = tuple(w for w in ingredient.household if _volume(_plain(w)) is None)
+    return household_amount(mass, replace(ingredient, household=no_cups), "metric")
+
+
+def _volumes(mass: float, ingredient: Ingredient) -> list[float]:
+    """Volumes of a mass, by each of the cups and spoons it is known in. [m3]"""
+    known = ((weight, _volume(_plain(weight))) for weight in ingredient.household)
+    return [mass * weight.amount / weight.mass * volume for weight, volume in known if volume]
+
+
+def _plain(weight: HouseholdWeight) -> str:
+    """A measure without the state it is for."""
+    return weight.measure.partition(",")[0]
 
 
 def _one_state(weights: tuple[HouseholdWeight, ...]) -> tuple[tuple[HouseholdWeight, ...], str]:

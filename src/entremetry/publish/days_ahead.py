@@ -14,6 +14,7 @@ from entremetry.dessert.reckoning import Reckoning
 from entremetry.method.step import AnyStep
 from entremetry.publish.markup import element
 from entremetry.quantities import format_duration
+from entremetry.words import decimal, say, say_as
 
 STOPS = (0.0, 0.25, 0.5, 1.0, 2.0, 3.0, 5.0, 7.0, 14.0, 28.0)
 """Days before serving that are as far apart in the drawing as the next."""
@@ -37,10 +38,13 @@ class Ahead:
         far = _span(self.earliest)
         near = _span(self.latest)
         if self.frozen:
-            return f"up to {_span(self.earliest + self.frozen)} ahead, at the latest {near} before"
+            frozen = _span(self.earliest + self.frozen)
+            return say("up to {far} ahead, at the latest {near} before", far=frozen, near=near)
         if self.earliest - self.latest < 60.0:
-            return f"{near} before serving" if self.latest >= 1.0 else "just before serving"
-        return f"{far} to {near} before serving"
+            if self.latest < 1.0:
+                return say("just before serving")
+            return say("{time} before serving", time=near)
+        return say("{far} to {near} before serving", far=far, near=near)
 
 
 def days_ahead(reckoning: Reckoning) -> tuple[Ahead, ...]:
@@ -94,12 +98,12 @@ def _wholes(reckoning: Reckoning) -> Iterator[Ahead]:
         after = _minutes(reckoning, number + 1)
         if step.step == "freeze-until":
             yield Ahead(
-                name="In the freezer, filled",
+                name=say("In the freezer, filled"),
                 earliest=after + keeps(step, "").minutes,
                 latest=after,
             )
         if step.step == "thaw-until":
-            yield Ahead(name="Thawed", earliest=after + keeps(step, "").minutes, latest=after)
+            yield Ahead(name=say("Thawed"), earliest=after + keeps(step, "").minutes, latest=after)
 
 
 def _minutes(reckoning: Reckoning, start: int) -> float:
@@ -112,7 +116,7 @@ def _span(minutes: float) -> str:
         return format_duration(60.0 * round(minutes))
     if minutes < 2 * DAY:
         return format_duration(3600.0 * round(minutes / 60.0))
-    return f"{round(minutes / DAY)} days"
+    return say("{number} days", number=round(minutes / DAY))
 
 
 WIDTH, HEIGHT, MARGIN = 400.0, 22.0, 14.0
@@ -178,8 +182,10 @@ def _drawing(inside: str) -> str:
 
 def _day(days: float) -> str:
     if days == 0.0:
-        return "served"
-    return f"{days * 24:g} h" if days < 1.0 else f"{days:g} d"
+        return say_as("on the scale of days", "served")
+    if days < 1.0:
+        return say("{number} h", number=decimal(f"{days * 24:g}"))
+    return say("{number} d", number=decimal(f"{days:g}"))
 
 
 def _place(minutes: float) -> float:

@@ -9,6 +9,7 @@ from entremetry.dessert.batch_sheet import Section
 from entremetry.publish.callout import Callout, column_height, placed_callouts
 from entremetry.publish.description import description
 from entremetry.publish.markup import element, escaped, number, path_data
+from entremetry.publish.page_words import shown
 from entremetry.publish.paint import Paint, painted
 from entremetry.publish.ruler import ruler
 from entremetry.publish.stage import Stage, stage
@@ -55,7 +56,7 @@ def section_svg(
     scene = stage(section)
     plate = laid_out(scene, labelled=labelled)
     prefix = id_prefix or "s" + sha256(repr((title, labelled, section)).encode()).hexdigest()[:8]
-    words = description(section)
+    words = shown(description(section))
     return element(
         "svg",
         element("title", escaped(title), id=f"{prefix}-title"),

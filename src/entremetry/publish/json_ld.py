@@ -10,7 +10,7 @@ from typing import Any
 from entremetry.dessert.batch_sheet import BatchSheet, IngredientAmount
 from entremetry.publish.markup import plain
 from entremetry.publish.typography import NARROW, NO_BREAK, grams, typeset
-from entremetry.words import say, say_count
+from entremetry.words import current, say, say_count
 
 CONTEXT = "https://schema.org"
 DANGEROUS = {
@@ -40,12 +40,13 @@ def recipe_json_ld(
         "@context": CONTEXT,
         "@type": "Recipe",
         "name": plain(sheet.name),
+        "inLanguage": current().tag,
         "description": plain(sheet.about),
         "image": [image] if image else None,
         "author": {"@type": "Person", "name": writer} if writer else None,
         "datePublished": date_published.isoformat() if date_published else None,
         "keywords": ", ".join(plain(word) for word in keywords),
-        "recipeCategory": "Dessert",
+        "recipeCategory": say("Dessert"),
         "recipeYield": recipe_yield(sheet),
         "prepTime": duration(sheet.hands_on) if sheet.hands_on > 0 else None,
         "totalTime": duration(sheet.time) if sheet.time > 0 else None,
@@ -79,7 +80,14 @@ def duration(seconds: float) -> str:
 def ingredient(line: IngredientAmount, component: str) -> str:
     """Amount, name and household measure of one line, and what it is for."""
     household = f" ({line.household})" if line.household else ""
-    return said(f"{grams(line.mass)} {line.name}{household}, for {component}")
+    return said(
+        say(
+            "{amount} {ingredient}, for {component}",
+            amount=grams(line.mass),
+            ingredient=f"{line.name}{household}",
+            component=component,
+        )
+    )
 
 
 def said(text: str) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
@@ -10,12 +9,10 @@ from entremetry.dessert.batch_sheet import FillStep
 from entremetry.publish.markup import escaped
 from entremetry.publish.reader_text import Part
 from entremetry.publish.typography import typeset
-from entremetry.quantities import format_mass
+from entremetry.quantities import format_length, format_mass
 
 if TYPE_CHECKING:
     from markupsafe import Markup
-
-LEVEL = re.compile(r"(\d+(?:\.\d+)?) mm(?= below the rim)")
 
 
 def marked_method(parts: Sequence[Part], component: int) -> Markup:
@@ -41,8 +38,8 @@ def marked_fill(step: FillStep, number: int) -> Markup:
     if step.mass is not None:
         shown = escaped(typeset(format_mass(step.mass)))
         text = text.replace(shown, f'<span data-fill="{number}">{shown}</span>', 1)
-    level = LEVEL.search(step.text)
+    level = round((step.below_rim or 0.0) * 1e3)
     if level:
-        shown = escaped(typeset(level[0]))
-        text = text.replace(shown, f'<span data-level="{level[1]}">{shown}</span>', 1)
+        before, shown, after = text.rpartition(escaped(typeset(format_length(level / 1e3))))
+        text = f'{before}<span data-level="{level}">{shown}</span>{after}' if shown else text
     return Markup(text)

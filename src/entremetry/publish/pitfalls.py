@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from entremetry.checks.band import Outcome
 from entremetry.checks.diagnosis import Suspect, diagnose
 from entremetry.checks.registry import check
+from entremetry.checks.symptom import Symptom
 from entremetry.checks.symptoms import SYMPTOMS
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.words import say
 
 MOST = 6
 
@@ -27,7 +29,9 @@ def pitfalls(reckoning: Reckoning, kitchen: KitchenDocument | None = None) -> tu
     """What the bench checks warn of, then the symptoms this dessert has least room before."""
     verdicts = check(reckoning, kitchen)
     warned = [
-        Pitfall(seen=f"{v.name}: {v.title}", cause=v.because, advice=v.advice)
+        Pitfall(
+            seen=say("{part}: {seen}", part=v.name, seen=v.title), cause=v.because, advice=v.advice
+        )
         for v in verdicts
         if v.verdict is not Outcome.PASS
     ]
@@ -37,8 +41,14 @@ def pitfalls(reckoning: Reckoning, kitchen: KitchenDocument | None = None) -> tu
         if suspects:
             near.append((symptom, suspects[0]))
     near.sort(key=lambda pair: _margin(pair[1]))
-    told = [Pitfall(seen=y.name, cause=s.cause.name, advice=s.cause.advice) for y, s in near]
+    told = [_told(symptom, suspect) for symptom, suspect in near]
     return (*warned, *told)[: max(MOST, len(warned))]
+
+
+def _told(symptom: Symptom, suspect: Suspect) -> Pitfall:
+    """A symptom with its likeliest cause, in the language that is spoken."""
+    cause = suspect.cause
+    return Pitfall(seen=say(symptom.name), cause=say(cause.name), advice=say(cause.advice))
 
 
 def _margin(suspect: Suspect) -> float:

@@ -9,10 +9,10 @@ from dataclasses import dataclass
 from entremetry.dessert.household_amount import household_amount
 from entremetry.larder.ingredient import Ingredient
 from entremetry.quantities import format_mass
+from entremetry.words import say
 
 STEP = 0.03  # logarithm of the mass between two entries
 LESS, MORE = 0.2, 20.0  # of the masses published
-WEIGH = "weigh: "
 BLANK = "{}"  # stands for the mass itself
 
 
@@ -43,7 +43,8 @@ def measure_words(ingredient: Ingredient, masses: Iterable[float], measures: str
 
 def _words(mass: float, ingredient: Ingredient, measures: str) -> str:
     text = household_amount(mass, ingredient, measures).text
-    return text.replace(WEIGH + format_mass(mass), WEIGH + BLANK)
+    weighed = say("weigh: {mass}", mass=format_mass(mass))
+    return text.replace(weighed, say("weigh: {mass}", mass=BLANK))
 
 
 def packed(words: Mapping[str, Words], texts: dict[str, int]) -> dict[str, list[list[float]]]:

@@ -9,6 +9,7 @@ from typing import Any
 from entremetry.adapt.proportion import foot_area
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.dessert import Line
+from entremetry.dessert.household_amount import SPOONS
 from entremetry.dessert.needs import piece_share
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.formula.gelatine_swap import dry_part, in_place_of
@@ -16,15 +17,17 @@ from entremetry.larder.ingredient import Ingredient
 from entremetry.publish.cold_tables import ColdTable, points
 from entremetry.publish.reader_amounts import coated, coefficients, draws, film_of, top_only
 from entremetry.publish.reader_measures import Words, measure_words, packed
+from entremetry.words import say_later
 
 MASS_ERROR = 0.005
 """The page's masses against the library's, as shares; found over a grid of moulds in the tests."""
 TIME_ERROR = 0.03
 SYSTEMS = {
-    "us": "US cups",
-    "metric": "Metric cups",
-    "uk": "British spoons",
-    "au": "Australian cups",
+    SPOONS: say_later("Spoons and millilitres"),
+    "us": say_later("US cups"),
+    "metric": say_later("Metric cups"),
+    "uk": say_later("British spoons"),
+    "au": say_later("Australian cups"),
 }
 
 
@@ -67,7 +70,7 @@ def reader_model(
         "measures": {
             system: packed(_words(reckoning, sheet, gelatines, system), texts)
             for system in SYSTEMS
-            if system in ("us", "metric", measures)
+            if system in (measures, "us", "metric")
         },
         "texts": list(texts),
         "cold": _cold(times),

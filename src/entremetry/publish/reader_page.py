@@ -17,6 +17,7 @@ from entremetry.publish.days_ahead import Ahead, days_ahead
 from entremetry.publish.pitfalls import Pitfall, pitfalls
 from entremetry.publish.reader_model import ColdTimes, reader_model
 from entremetry.publish.reader_text import Part, method_parts
+from entremetry.questions.for_reader import ReaderQuestion
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,6 +43,7 @@ class Reader:
     storage: str
     use_by: str
     measures: str
+    questions: tuple[ReaderQuestion, ...] = ()
 
 
 def cold_times(reckoning: Reckoning, kitchen: KitchenDocument | None) -> ColdTimes | None:
@@ -59,8 +61,9 @@ def reader(
     fan: bool | None = None,
     times: ColdTimes | None = None,
     measures: str = "us",
+    questions: tuple[ReaderQuestion, ...] = (),
 ) -> Reader:
-    """Everything for the reader of a dessert's page."""
+    """Everything for the reader of a dessert's page; `questions` are those answered beforehand."""
     told = label(reckoning, pieces=sheet.pieces, rules=Rules.EU)
     return Reader(
         model=reader_model(reckoning, sheet, measures, times),
@@ -75,6 +78,7 @@ def reader(
         storage=told.keeping.storage,
         use_by=told.keeping.use_by,
         measures=measures,
+        questions=questions,
     )
 
 

@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import cache
 
 from entremetry.dessert.dessert import Component
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.telling import Teller
+from entremetry.words import current
 
-AMOUNT = re.compile(r"(?<![\d.])(\d+(?:\.\d+)?) (mg|g|kg)\b")
 LARGE = 1e5  # times: then a mass has four digits or more
 KILOGRAMS = {"mg": 1e-6, "g": 1e-3, "kg": 1.0}
 
@@ -41,8 +42,9 @@ def method_parts(
 
 def _parts(text: str, enlarged: str, factor: float) -> Iterator[Part]:
     """A sentence cut at the amounts that grow with the batch."""
-    here, there = list(AMOUNT.finditer(text)), list(AMOUNT.finditer(enlarged))
-    if AMOUNT.sub("", text) != AMOUNT.sub("", enlarged):
+    amount = _amount(current().decimal)
+    here, there = list(amount.finditer(text)), list(amount.finditer(enlarged))
+    if amount.sub("", text) != amount.sub("", enlarged):
         yield Part(text=text)
         return
     done = 0
@@ -54,5 +56,12 @@ def _parts(text: str, enlarged: str, factor: float) -> Iterator[Part]:
     yield Part(text=text[done:])
 
 
+@cache
+def _amount(point: str) -> re.Pattern[str]:
+    """A mass in a sentence, with the decimal sign of its language."""
+    sign = re.escape(point)
+    return re.compile(rf"(?<![\d{sign}])(\d+(?:{sign}\d+)?) (mg|g|kg)\b")
+
+
 def _kilograms(amount: re.Match[str]) -> float:
-    return float(amount[1]) * KILOGRAMS[amount[2]]
+    return float(amount[1].replace(current().decimal, ".")) * KILOGRAMS[amount[2]]

@@ -18,9 +18,11 @@ from entremetry.publish.drawing import section_svg
 from entremetry.publish.json_ld import fill_heading, recipe_json_ld, script_text, stretches
 from entremetry.publish.marked import marked_fill, marked_method
 from entremetry.publish.markup import plain
+from entremetry.publish.page_words import filled, page_words, spoken, spoken_as, spoken_count
 from entremetry.publish.palette import KIND_COLOURS, flavour
 from entremetry.publish.reader_model import MASS_ERROR, SYSTEMS, TIME_ERROR
 from entremetry.publish.reader_page import Reader
+from entremetry.words import current, full_date, say, say_later
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -29,19 +31,19 @@ LIGHT_GROUND: Colour = (251, 246, 236)
 DARK_GROUND: Colour = (28, 22, 20)
 LARGEST = 500_000  # bytes; a page weighs far less
 SHAPES = {
-    "hemisphere": "Half-sphere",
-    "cylinder": "Ring or cylinder",
-    "cone": "Cone or cup",
-    "box": "Box, loaf or frame",
-    "log": "Half-round log",
-    "glass": "Straight glass",
+    "hemisphere": say_later("Half-sphere"),
+    "cylinder": say_later("Ring or cylinder"),
+    "cone": say_later("Cone or cup"),
+    "box": say_later("Box, loaf or frame"),
+    "log": say_later("Half-round log"),
+    "glass": say_later("Straight glass"),
 }
 SIZES = (
-    ("diameter", "Across the rim, in mm", 70),
-    ("base", "Across the closed end, in mm", 50),
-    ("length", "Long, in mm", 250),
-    ("width", "Wide, in mm", 80),
-    ("height", "High, in mm", 45),
+    ("diameter", say_later("Across the rim, in mm"), 70),
+    ("base", say_later("Across the closed end, in mm"), 50),
+    ("length", say_later("Long, in mm"), 250),
+    ("width", say_later("Wide, in mm"), 80),
+    ("height", say_later("High, in mm"), 45),
 )
 
 
@@ -67,10 +69,11 @@ def recipe_page(
     structured = recipe_json_ld(
         sheet, image=image, author=author, date_published=date_published, keywords=keywords
     )
-    drawing = section_svg(sheet.section, title=f"Section of {sheet.name}")
+    drawing = section_svg(sheet.section, title=say("Section of {name}", name=sheet.name))
     template = environment().get_template("recipe_page.html")
     return template.render(
         sheet=sheet,
+        tag=current().tag,
         author=author or sheet.author,
         date_published=date_published,
         allergens=allergens,
@@ -95,7 +98,8 @@ def form_context(sheet: BatchSheet, reader: Reader) -> dict[str, Any]:
     return {
         "script": Markup(script),
         "script_digest": digest(script),
-        "reader_data": Markup(script_text(dict(reader.model), indent=None)),
+        "reader_data": Markup(script_text({**reader.model, **page_words()}, indent=None)),
+        "signs": current(),
         "reader_shapes": shapes(reader),
         "reader_sizes": SIZES,
         "reader_systems": systems,
@@ -153,6 +157,8 @@ def environment() -> Environment:
         finalize=lambda value: plain(value) if type(value) is str else value,
     )
     templates.filters.update(
+        filled=filled,
+        full_date=full_date,
         ahead_bar=lambda row: Markup(bar_svg(row)),
         grams=typography.grams,
         hours=typography.hours,
@@ -163,4 +169,5 @@ def environment() -> Environment:
         per_cent=typography.per_cent,
         typeset=typography.typeset,
     )
+    templates.globals.update(say=spoken, say_as=spoken_as, say_count=spoken_count)
     return templates

@@ -5,6 +5,7 @@ from __future__ import annotations
 from entremetry.publish.markup import element, number
 from entremetry.publish.stage import Stage
 from entremetry.publish.typography import NO_BREAK
+from entremetry.words import decimal, say
 
 LENGTHS = (5.0, 10.0, 20.0, 50.0, 100.0, 200.0)
 
@@ -26,7 +27,8 @@ def ruler(scene: Stage, scale: float, *, x: float, y: float) -> str:
     )
     words = centimetres(length)
     if scene.hidden:
-        words += f" · shortened; {centimetres(round(scene.width))} long"
+        whole = centimetres(round(scene.width))
+        words += " · " + say("shortened; {length} long", length=whole)
     return element("path", d=line, fill="none", stroke="currentColor", stroke_width=1.0) + element(
         "text", words, x=end + 6.0, y=y + 4.0, font_size=11.0, fill="currentColor"
     )
@@ -35,5 +37,5 @@ def ruler(scene: Stage, scale: float, *, x: float, y: float) -> str:
 def centimetres(length: float) -> str:
     """Length in mm, said in mm below a centimetre and in cm above."""
     if length < 10.0:
-        return f"{number(length)}{NO_BREAK}mm"
-    return f"{number(length / 10.0)}{NO_BREAK}cm"
+        return f"{decimal(number(length))}{NO_BREAK}mm"
+    return f"{decimal(number(length / 10.0))}{NO_BREAK}cm"

@@ -45,17 +45,22 @@ def adapt(path: Path, asked: Adaptation, *, kitchen: Path | None = None) -> Adap
         If the document is refused, something asked for is not there, or it cannot be.
     """
     text = read_text(path, what="dessert document")
-    return _consistent(_adapted(text, asked, str(path), surroundings_of(path, kitchen)))
+    return adapted(text, asked, str(path), surroundings_of(path, kitchen))
 
 
 def adapt_of_text(
     text: str, asked: Adaptation, *, file: str = "document", kitchen_text: str | None = None
 ) -> Adapted:
     """Adapt a document at hand as text; see `adapt`."""
-    return _consistent(_adapted(text, asked, file, surroundings(kitchen_text, "kitchen")))
+    return adapted(text, asked, file, surroundings(kitchen_text, "kitchen"))
 
 
-def _consistent(result: Adapted) -> Adapted:
+def adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> Adapted:
+    """Adapt a text that is read against what is given; see `adapt`."""
+    return consistent(_adapted(text, asked, file, around))
+
+
+def consistent(result: Adapted) -> Adapted:
     """Without translations of what the document says no longer."""
     document, _ = read_dessert(result.text, file="document")
     text, gone = without_strangers(result.text, document)

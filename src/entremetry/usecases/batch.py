@@ -10,6 +10,7 @@ from pathlib import Path
 from entremetry.dessert.batch import batch_sheet
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.document import MAX_PIECES, DessertDocument
+from entremetry.dessert.household_amount import SPOONS
 from entremetry.dessert.limiting import pieces_from
 from entremetry.dessert.locating import located, refiled
 from entremetry.dessert.reading import read_dessert
@@ -31,16 +32,22 @@ from entremetry.store.shelf import built_in_moulds, no_mesh
 from entremetry.words import current
 
 USUAL_MEASURES = "us"
+MEASURES_OF_READERS = {"fr": SPOONS}
+"""Measures of those who read a language and have no cups, whatever the author has."""
 
 
 @dataclass(frozen=True)
 class Surroundings:
-    """What a document is read against: a kitchen if there is one, and where its files lie."""
+    """What a document is read against: a kitchen if there is one, and where its files lie.
+
+    `more` are moulds that are known beside the kitchen's and the built-in ones.
+    """
 
     kitchen: KitchenDocument | None = None
     kitchen_file: str = "kitchen"
     kitchen_tree: Tree | None = None
     read_mesh: Callable[[str], bytes] = no_mesh
+    more: tuple[Mould, ...] = ()
 
     @cached_property
     def larder(self) -> Larder:
@@ -59,15 +66,16 @@ class Surroundings:
     @cached_property
     def moulds(self) -> Mapping[str, Mould]:
         """The built-in shelf with the kitchen's own moulds."""
+        more = {mould.id: mould for mould in self.more}
         if self.kitchen is None:
-            return built_in_moulds()
+            return {**built_in_moulds(), **more}
         own = moulds_of(
             self.kitchen,
             file=self.kitchen_file,
             read_mesh=self.read_mesh,
             tree=self.kitchen_tree,
         )
-        return {**built_in_moulds(), **own}
+        return {**built_in_moulds(), **own, **more}
 
     @property
     def fan(self) -> bool | None:
@@ -77,7 +85,9 @@ class Surroundings:
         return self.kitchen.ovens[0].fan
 
     def measures(self, document: DessertDocument) -> str:
-        """Whose cups to print: the kitchen's, else the author's, else the usual."""
+        """Whose cups to print: the language's readers', the kitchen's, the author's, the usual."""
+        if current().code in MEASURES_OF_READERS:
+            return MEASURES_OF_READERS[current().code]
         if self.kitchen is not None:
             return self.kitchen.measures
         return document.measures or USUAL_MEASURES
@@ -180,13 +190,6 @@ def reckoned_sheet(
         return reckoning, batch_sheet(reckoning, pieces=number, measures=measures, fan=around.fan)
 
 
-def reckoned_told(
-    text: str, file: str, around: Surroundings, mould: str | None = None
-) -> Reckoning:
-    """A document read, looked up, made and placed, in the spoken language."""
-    return _reckoned(*_told(text, file), file, around, mould)
-
-
 def _told(text: str, file: str) -> tuple[DessertDocument, Tree]:
     document, tree = read_dessert(text, file=file)
     require_translations(document, tree, file=file)
@@ -196,6 +199,14 @@ def _told(text: str, file: str) -> tuple[DessertDocument, Tree]:
 def reckoned(text: str, file: str, around: Surroundings, mould: str | None = None) -> Reckoning:
     """A document read, looked up, made and placed, in the words of its author."""
     return _reckoned(*read_dessert(text, file=file), file, around, mould)
+
+
+def reckoned_as_spoken(
+    text: str, file: str, around: Surroundings, mould: str | None = None
+) -> Reckoning:
+    """A document read, looked up, made and placed, in the spoken language if it has that."""
+    document, tree = read_dessert(text, file=file)
+    return _reckoned(translated(document, current().code), tree, file, around, mould)
 
 
 def _reckoned(

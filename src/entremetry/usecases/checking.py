@@ -15,7 +15,7 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.store.files import read_text
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import timed_steps
-from entremetry.usecases.batch import reckoned, surroundings, surroundings_of
+from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,6 +64,11 @@ def checks_of_text(
     """Every bench check of a document at hand as text; see `checks`."""
     around = surroundings(kitchen_text, "kitchen")
     return _checked(reckoned(text, file, around, mould), around.kitchen, times)
+
+
+def checked_in(text: str, file: str, around: Surroundings, *, times: bool = True) -> Checked:
+    """Every bench check of a text that is read against what is given; see `checks`."""
+    return _checked(reckoned(text, file, around), around.kitchen, times)
 
 
 def _checked(reckoning: Reckoning, kitchen: KitchenDocument | None, times: bool) -> Checked:

@@ -12,7 +12,12 @@ from entremetry.labels.cost import Cost, batch_cost
 from entremetry.labels.label import Label, label
 from entremetry.labels.naming import Rules
 from entremetry.store.files import read_text
-from entremetry.usecases.batch import Surroundings, reckoned_told, surroundings, surroundings_of
+from entremetry.usecases.batch import (
+    Surroundings,
+    reckoned_as_spoken,
+    surroundings,
+    surroundings_of,
+)
 from entremetry.words import speaking
 
 
@@ -74,7 +79,9 @@ def _label(
 ) -> Label:
     chosen = rules_named(rules)
     with speaking(chosen.language):
-        return _drafted(reckoned_told(text, file, around, mould), around, pieces, chosen, prices)
+        return _drafted(
+            reckoned_as_spoken(text, file, around, mould), around, pieces, chosen, prices
+        )
 
 
 def _drafted(

@@ -18,11 +18,13 @@ from entremetry.publish.reader_page import Reader, cold_times, reader
 from entremetry.publish.spoken_sheet import spoken_sheet
 from entremetry.publish.tables import tables
 from entremetry.publish.typesetting import Paper
+from entremetry.questions.for_reader import ReaderQuestion, reader_questions
 from entremetry.store.files import read_text
 from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.store.publication_folder import write_together
 from entremetry.usecases.batch import (
     Surroundings,
+    reckoned_as_spoken,
     reckoned_sheet,
     surroundings,
     surroundings_of,
@@ -90,7 +92,10 @@ def publish(
     require_fresh_kernels()
     with in_language(wishes.language):
         reckoning, sheet = reckoned_sheet(text, str(path), around, pieces=pieces, mould=mould)
-        told = reader_of(reckoning, sheet, around) if Form.PAGE in wishes.forms else None
+        told = None
+        if Form.PAGE in wishes.forms:
+            questions = questions_of(text, str(path), reckoning, around, mould)
+            told = reader_of(reckoning, sheet, around, questions)
         contents = published_files(sheet, today or date.today(), wishes, told)
     return Published(
         files=write_together(to, contents),
@@ -100,7 +105,21 @@ def publish(
     )
 
 
-def reader_of(reckoning: Reckoning, sheet: BatchSheet, around: Surroundings) -> Reader:
+def questions_of(
+    text: str, file: str, reckoning: Reckoning, around: Surroundings, mould: str | None = None
+) -> tuple[ReaderQuestion, ...]:
+    """Questions that the page answers of itself; leaving out is reckoned from the text."""
+    return reader_questions(
+        text, reckoning, lambda new: reckoned_as_spoken(new, file, around, mould), around.kitchen
+    )
+
+
+def reader_of(
+    reckoning: Reckoning,
+    sheet: BatchSheet,
+    around: Surroundings,
+    questions: tuple[ReaderQuestion, ...] = (),
+) -> Reader:
     """What the page has for its reader, with tables of freezing and thawing in other moulds."""
     return reader(
         reckoning,
@@ -109,6 +128,7 @@ def reader_of(reckoning: Reckoning, sheet: BatchSheet, around: Surroundings) -> 
         fan=around.fan,
         times=cold_times(reckoning, around.kitchen),
         measures=around.measures(reckoning.dessert.document),
+        questions=questions,
     )
 
 
@@ -127,7 +147,8 @@ def page_of_text(
     require_fresh_kernels()
     with in_language(language):
         reckoning, sheet = reckoned_sheet(text, file, around, pieces=pieces, mould=mould)
-        told = reader_of(reckoning, sheet, around)
+        questions = questions_of(text, file, reckoning, around, mould)
+        told = reader_of(reckoning, sheet, around, questions)
         made = page_files(sheet, today or date.today(), told=told)
         return made[file_name(sheet, ".html")].decode()
 

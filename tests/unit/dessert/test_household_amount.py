@@ -8,7 +8,7 @@ import pytest
 
 from entremetry.dessert.household_amount import STATES, household_amount
 from entremetry.larder.ingredient import HouseholdWeight
-from entremetry.quantities import UNITS
+from entremetry.quantities import UNITS, Method
 from entremetry.quantities.things import things
 from entremetry.store.larder_file import open_larder
 from entremetry.words import say, speaking
@@ -69,3 +69,17 @@ def test_every_measure_state_and_pack_of_the_larder_has_a_french_name() -> None:
         assert {thing for thing in counted if things(thing) == thing} <= alike
         assert {state for state in states if say(state) == state} == set()
     assert states <= set(STATES)
+
+
+def test_without_cups_there_are_spoons_a_jug_or_the_scales() -> None:
+    spooned = 0
+    for ingredient in open_larder():
+        for number in range(60):
+            mass = 0.0005 * 1.12**number
+            amount = household_amount(mass, ingredient, "spoons")
+            assert "cup" not in amount.text
+            spooned += amount.method is Method.SPOONS
+    assert spooned > 1000
+    sugar = open_larder().find("caster-sugar")
+    assert household_amount(0.020, sugar, "spoons") == household_amount(0.020, sugar, "metric")
+    assert "cup" in household_amount(0.120, sugar, "metric").text

@@ -8,6 +8,7 @@ import pytest
 
 from entremetry.publish import recipe_json_ld
 from entremetry.publish.json_ld import duration, recipe_yield, script_text
+from entremetry.words import speaking
 from unit.publish.sheets import SHEET, hostile
 
 
@@ -64,3 +65,15 @@ def test_script_text_cannot_close_its_element_and_says_the_same() -> None:
     assert "<" not in text and "\u2028" not in text
     assert "\\u003c/script" in text
     assert json.loads(text) == recipe
+
+
+def test_the_language_is_told_and_followed() -> None:
+    assert recipe_json_ld(SHEET)["inLanguage"] == "en-GB"
+    with speaking("fr"):
+        recipe = recipe_json_ld(SHEET)
+    assert recipe["inLanguage"] == "fr"
+    assert recipe["recipeYield"] == "6 pièces"
+    assert (
+        "190 g Blackcurrant purée (3/4 cup), pour Blackcurrant mousse"
+        in (recipe["recipeIngredient"])
+    )

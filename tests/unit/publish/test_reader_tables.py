@@ -5,6 +5,7 @@ import math
 import numpy as np
 import pytest
 
+from entremetry.checks.symptoms import SYMPTOMS
 from entremetry.dessert.household_amount import household_amount
 from entremetry.publish.days_ahead import days_ahead
 from entremetry.publish.pitfalls import pitfalls
@@ -15,6 +16,7 @@ from entremetry.quantities import format_mass
 from entremetry.store.demo import demo_texts
 from entremetry.store.larder_file import open_larder
 from entremetry.usecases.batch import reckoned_sheet, surroundings
+from entremetry.words import speaking
 
 AROUND = surroundings(None, "kitchen")
 DEMOS = demo_texts()
@@ -83,3 +85,21 @@ def test_the_pitfalls_are_symptoms_with_a_remedy() -> None:
     assert len(found) == 6
     assert all(p.seen and p.cause and p.advice for p in found)
     assert len({p.seen for p in found}) == 6
+
+
+def test_pitfalls_and_days_ahead_are_said_in_the_language_that_is_spoken() -> None:
+    reckoning, _ = reckoned_sheet(DEMOS["blackcurrant-vanilla-dome"], "dome", AROUND)
+    english = (pitfalls(reckoning), days_ahead(reckoning))
+    with speaking("fr"):
+        french = (pitfalls(reckoning), days_ahead(reckoning))
+        words = [row.words for row in french[1]]
+    known = {symptom.name for symptom in SYMPTOMS}
+    told = [
+        (one, other) for one, other in zip(english[0], french[0], strict=True) if one.seen in known
+    ]
+    assert len(told) >= 3
+    for one, other in told:
+        assert (one.seen, one.cause, one.advice) != (other.seen, other.cause, other.advice)
+        assert other.seen not in known
+    assert any("avant" in text and "jours" in text for text in words)
+    assert not any("before" in text for text in words)

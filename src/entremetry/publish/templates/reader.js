@@ -3,7 +3,13 @@
   const model = JSON.parse(document.getElementById("reader-model").textContent);
   const form = document.getElementById("reader");
   const at = (name) => form.elements.namedItem(name);
-  const NO_BREAK = "\u00a0", NARROW = "\u202f";
+  const NO_BREAK = "\u00a0";
+
+  /* Messages and signs of numbers in the language of the page. */
+  const say = (key, fields = {}) => model.say[key].replace(/\{(\w+)\}/g, (_, name) => fields[name]);
+  const plural = new Intl.PluralRules(document.documentElement.lang);
+  const signed = (text) => text.replace(".", model.signs.decimal);
+  const numberOf = (name) => Number(at(name).value.replace(/\s/g, "").replace(",", "."));
 
   /* Numbers as the printed page writes them: an exact half goes to the even digit. */
   const decimal = (value, places) => {
@@ -12,17 +18,17 @@
     if (tie && Number((whole + kept).slice(-1)) % 2 === 0) return places ? `${whole}.${kept}` : whole;
     return value.toFixed(places);
   };
-  const thousands = (text) => text.replace(/\B(?=(\d{3})+(?!\d))/g, NARROW);
+  const thousands = (text) => text.replace(/\B(?=(\d{3})+(?!\d))/g, model.signs.group);
   const stripped = (text) => text.includes(".") ? text.replace(/\.?0+$/, "") : text;
   const grams = (kilograms) => {
     const value = kilograms * 1e3;
     if (Math.abs(value) >= 9.95) return thousands(decimal(value, 0)) + NO_BREAK + "g";
-    return stripped(decimal(value, Math.abs(value) >= 0.995 ? 1 : 2)) + NO_BREAK + "g";
+    return signed(stripped(decimal(value, Math.abs(value) >= 0.995 ? 1 : 2))) + NO_BREAK + "g";
   };
   const millilitres = (cubic) => {
     const value = cubic * 1e6;
-    const text = value >= 99.5 ? decimal(value, 0) : decimal(value, 1).replace(/\.0$/, "");
-    return thousands(text) + NO_BREAK + "ml";
+    const text = value >= 99.5 ? thousands(decimal(value, 0)) : signed(decimal(value, 1).replace(/\.0$/, ""));
+    return text + NO_BREAK + "ml";
   };
   /* Halves away from zero, by the shortest digits of the number, as in school. */
   const fixed = (value, places) => {
@@ -35,15 +41,15 @@
     const text = places ? head.slice(0, -places) + "." + head.slice(-places) : head;
     return (value < 0 && Number(text) ? "-" : "") + text;
   };
-  const trimmed = (value, places) => stripped(fixed(value, places));
-  const significant = (value) => stripped(String(Number(value.toPrecision(2))));
+  const trimmed = (value, places) => signed(stripped(fixed(value, places)));
+  const significant = (value) => signed(stripped(String(Number(value.toPrecision(2)))));
   const amount = (value, [small, usual, large], factors) => {
     const number = value / factors[1];
     if (Number(fixed(number, 0)) >= 10000) return trimmed(value / factors[2], 2) + " " + large;
     if (number && Number(fixed(number, 2)) === 0) return significant(value / factors[0]) + " " + small;
     if (!number) return "0 " + usual;
     const places = Number(fixed(number, 2)) < 1 ? 2 : Number(fixed(number, 1)) < 10 ? 1 : 0;
-    return fixed(number, places) + " " + usual;
+    return signed(fixed(number, places)) + " " + usual;
   };
   const mass = (kilograms) => amount(kilograms, ["mg", "g", "kg"], [1e-6, 1e-3, 1]);
   const volume = (cubic) => amount(cubic, ["mm³", "ml", "l"], [1e-9, 1e-6, 1e-3]);
@@ -182,14 +188,15 @@
     if (line.swaps && choice.gelatine === "strength" && choice.bloom > 0) {
       kilograms *= line.strength / choice.bloom;
       name = "";
-      other = `as gelatine powder of ${choice.bloom} Bloom`;
+      other = say("powder", { bloom: choice.bloom });
     } else if (line.swaps && choice.gelatine !== "" && choice.gelatine !== "strength") {
       const n = Number(choice.gelatine);
       kilograms *= line.swaps[n];
       name = model.gelatines[n].id;
-      other = `as ${model.gelatines[n].name[0].toLowerCase()}${model.gelatines[n].name.slice(1)}`;
+      const gelatine = model.gelatines[n].name;
+      other = say("in_place", { gelatine: gelatine[0].toLowerCase() + gelatine.slice(1) });
     }
-    const measure = line.water ? volume(kilograms / 1e3) : name === null ? "from this recipe" : words(kilograms, name, choice.measures);
+    const measure = line.water ? volume(kilograms / 1e3) : name === null ? say("from_recipe") : words(kilograms, name, choice.measures);
     return { mass: kilograms, measure, other };
   };
 
@@ -220,25 +227,27 @@
   const shapeWords = (choice) => {
     const chosen = at("shape").selectedOptions[0].textContent.trim().toLowerCase();
     const sizes = FIELDS[choice.shape].map((name) => trimmed(choice.sizes[name] * 1e3, 1)).join(" × ");
-    return choice.holds ? `${chosen} of ${millilitres(choice.holds)}` : `${chosen}, ${sizes}${NO_BREAK}mm`;
+    if (choice.holds) return say("holding", { shape: chosen, volume: millilitres(choice.holds) });
+    return say("sized", { shape: chosen, sizes: `${sizes}${NO_BREAK}mm` });
   };
 
   /* From the form to the page. */
   const choiceOf = () => {
     const shape = at("shape").value, sizes = {};
-    for (const name of FIELDS[shape] || []) sizes[name] = Number(at(name).value) / 1e3;
+    for (const name of FIELDS[shape] || []) sizes[name] = numberOf(name) / 1e3;
     return {
-      shape, sizes, holds: Number(at("holds").value) / 1e6 || 0, pieces: Number(at("pieces").value),
+      shape, sizes, holds: shape === "own" ? 0 : numberOf("holds") / 1e6, pieces: Number(at("pieces").value),
       gelatine: at("gelatine") ? at("gelatine").value : "", bloom: at("bloom") ? Number(at("bloom").value) : 0,
       measures: at("measures").value,
     };
   };
   const refusal = (choice) => {
-    if (!Number.isInteger(choice.pieces) || choice.pieces < 1 || choice.pieces > 10000) return "Pieces: a whole number from 1 to 10 000.";
-    for (const [name, size] of Object.entries(choice.sizes)) if (!(size >= 0.005 && size <= 1)) return `${name[0].toUpperCase() + name.slice(1)}: from 5 to 1000 mm.`;
-    if (choice.shape === "cone" && choice.sizes.base > choice.sizes.diameter) return "The closed end of a cone is no wider than its rim.";
-    if (choice.shape !== "own" && !(perCavity(bodyOf(choice)) >= 1)) return "Not one portion comes out of this frame.";
-    if (choice.gelatine === "strength" && !(choice.bloom >= 50 && choice.bloom <= 350)) return "Strength: from 50 to 350 Bloom.";
+    if (!Number.isInteger(choice.pieces) || choice.pieces < 1 || choice.pieces > 10000) return say("bad_pieces");
+    for (const [name, size] of Object.entries(choice.sizes)) if (!(size >= 0.005 && size <= 1)) return say(`bad_${name}`);
+    if (!(choice.holds === 0 || (choice.holds >= 1e-6 && choice.holds <= 0.1))) return say("bad_volume");
+    if (choice.shape === "cone" && choice.sizes.base > choice.sizes.diameter) return say("bad_cone");
+    if (choice.shape !== "own" && !(perCavity(bodyOf(choice)) >= 1)) return say("no_portion");
+    if (choice.gelatine === "strength" && !(choice.bloom >= 50 && choice.bloom <= 350)) return say("bad_bloom");
     return "";
   };
   const compute = (choice) => {
@@ -260,7 +269,7 @@
   const show = (choice, result) => {
     const own = result.body.own, scale = result.volume / model.mould.volume;
     const same = own && choice.pieces === model.pieces;
-    put("[data-out=pieces]", `${choice.pieces} ${choice.pieces === 1 ? "piece" : "pieces"}`);
+    put("[data-out=pieces]", say(plural.select(choice.pieces) === "one" ? "piece" : "pieces", { number: choice.pieces }));
     put("[data-out=piece]", grams(result.piece));
     put("[data-out=holds]", millilitres(result.volume));
     model.components.forEach((c, k) => {
@@ -291,18 +300,18 @@
     }
     document.documentElement.classList.toggle("other-mould", !own);
     document.documentElement.classList.toggle("other-batch", !same);
-    const times = [["freeze", "Freezing"], ["thaw", "Thawing"]].flatMap(([key, name]) => result[key] === null ? [] : [`${name} ${hours(result[key])}`]);
-    const missing = own || result.total.whole ? "" : "Freezing or thawing in this mould lies outside what was computed; the author’s times stand.";
-    put("[data-out=cavities]", own ? "the mould as published" : `${result.cavities} × ${shapeWords(choice)}`);
-    put("[data-out=times]", times.join(" · ") || "nothing to freeze, or as the author wrote");
+    const times = [["freeze", "freezing"], ["thaw", "thawing"]].flatMap(([key, name]) => result[key] === null ? [] : [say(name, { time: hours(result[key]) })]);
+    const missing = own || result.total.whole ? "" : say("outside");
+    put("[data-out=cavities]", own ? say("as_published") : say("cavities", { number: result.cavities, mould: shapeWords(choice) }));
+    put("[data-out=times]", times.join(" · ") || say("no_cold"));
     put("[data-out=missing]", missing);
     const serve = at("serve").value ? new Date(at("serve").value) : null;
-    const format = new Intl.DateTimeFormat("en-GB", { weekday: "long", day: "numeric", month: "long", hour: "2-digit", minute: "2-digit" });
+    const format = new Intl.DateTimeFormat(document.documentElement.lang, { weekday: "long", day: "numeric", month: "long", hour: "2-digit", minute: "2-digit" });
     const lasts = result.total.minutes;
     put("[data-out=total]", hours(lasts));
     put("[data-out=start]", serve && !Number.isNaN(serve.getTime())
       ? format.format(latestStart(serve, lasts, clock(at("from").value || "00:00"), clock(at("to").value || "23:59")))
-      : `${hours(lasts)} before serving`);
+      : say("before", { time: hours(lasts) }));
   };
   const update = () => {
     const choice = choiceOf(), shape = choice.shape;

@@ -1,0 +1,131 @@
+"""A mould of one's own in a few words: its shape and its sizes, as a document writes it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from entremetry.dessert.draft_line import identifier
+from entremetry.errors import QuantityError, UnknownName
+from entremetry.quantities import format_length, parse_length
+
+BETWEEN = re.compile(r"\s*(?:×|\bx\b|(?<=\d)x(?=\d)|\bby\b|\*|/)\s*", re.IGNORECASE)
+UNIT = re.compile(r"[a-zA-Zµ\"]+\.?$")
+PLAIN = re.compile(r"\d+(?:[.,]\d+)?")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shape:
+    """A shape by the word people use, and the sizes it needs in the order they are said."""
+
+    word: str
+    kind: str
+    sizes: tuple[str, ...]
+    more: Mapping[str, Any] = field(default_factory=dict)
+
+    @property
+    def asks(self) -> str:
+        """The sizes in words: 'diameter × height'."""
+        return " × ".join(size.replace("_", " ") for size in self.sizes)
+
+
+_BOX = ("length", "width", "height")
+_GLASS = {"material": "glass", "vessel": True}
+SHAPES: Mapping[str, Shape] = {
+    shape.word: shape
+    for shape in (
+        Shape(word="dome", kind="hemisphere", sizes=("diameter",)),
+        Shape(word="low-dome", kind="cap", sizes=("diameter", "height")),
+        Shape(word="sphere", kind="sphere", sizes=("diameter",)),
+        Shape(
+            word="ring", kind="cylinder", sizes=("diameter", "height"), more={"material": "metal"}
+        ),
+        Shape(word="cup", kind="cone", sizes=("diameter", "base_diameter", "height")),
+        Shape(word="loaf", kind="box", sizes=_BOX),
+        Shape(word="frame", kind="box", sizes=_BOX, more={"material": "metal", "fills": "upright"}),
+        Shape(word="log", kind="log", sizes=("length", "width")),
+        Shape(word="savarin", kind="ring", sizes=("diameter", "hole_diameter")),
+        Shape(word="glass", kind="cylinder", sizes=("diameter", "height"), more=_GLASS),
+        Shape(
+            word="conical-glass",
+            kind="cone",
+            sizes=("diameter", "base_diameter", "height"),
+            more=_GLASS,
+        ),
+        Shape(word="dish", kind="box", sizes=_BOX, more={"material": "ceramic", "vessel": True}),
+    )
+}
+
+
+def shaped(word: str, size: str, *, cavities: int | None = None) -> dict[str, Any]:
+    """A mould as a document writes it: 'ring' and '180 × 45 mm'.
+
+    Raises
+    ------
+    UnknownName
+        If there is no such shape.
+    QuantityError
+        If the sizes are not those the shape needs.
+    """
+    if word not in SHAPES:
+        raise UnknownName("shape of a mould", word, SHAPES)
+    shape = SHAPES[word]
+    lengths = _lengths(shape, size)
+    numbers = " × ".join(format_length(each).removesuffix(" mm") for each in lengths)
+    words = f"{word.replace('-', ' ').capitalize()} {numbers} mm"
+    written = {name: format_length(each) for name, each in zip(shape.sizes, lengths, strict=True)}
+    return {
+        "id": f"own-{identifier(words)}",
+        "name": words,
+        "shape": {"kind": shape.kind, **written},
+        **shape.more,
+        **_counted(cavities),
+    }
+
+
+def measured(
+    holds: str, like: Mapping[str, Any], more: Mapping[str, Any], *, cavities: int | None = None
+) -> dict[str, Any]:
+    """A mould that was filled with water: what it holds, and the shape it is like."""
+    return {
+        "id": f"weighed-{identifier(holds)}",
+        "name": f"Mould that holds {holds} of water",
+        "shape": {"kind": "measured", "holds": holds, "like": dict(like)},
+        **more,
+        **_counted(cavities),
+    }
+
+
+def _counted(cavities: int | None) -> dict[str, Any]:
+    return {} if cavities is None else {"cavities": cavities}
+
+
+def _lengths(shape: Shape, size: str) -> tuple[float, ...]:
+    accepted = f"{shape.asks} of a {shape.word.replace('-', ' ')}, such as {_example(shape)}"
+    parts = [part.strip() for part in BETWEEN.split(size.strip()) if part.strip()]
+    if len(parts) != len(shape.sizes):
+        raise QuantityError(f"'{size}'" if size.strip() else "no size", accepted)
+    found = UNIT.search(parts[-1])
+    unit = found.group() if found else "mm"
+    lengths = []
+    for part in parts:
+        text = f"{part} {unit}" if PLAIN.fullmatch(part) else part
+        try:
+            lengths.append(parse_length(text))
+        except QuantityError:
+            raise QuantityError(f"'{part}' in '{size}'", accepted) from None
+    return tuple(lengths)
+
+
+def _example(shape: Shape) -> str:
+    usual = {
+        "diameter": "80",
+        "base_diameter": "50",
+        "hole_diameter": "30",
+        "length": "250",
+        "width": "80",
+        "height": "45",
+    }
+    return f"{' × '.join(usual[size] for size in shape.sizes)} mm"
