@@ -81,7 +81,7 @@ def save_dessert(library: Library, dessert_id: str, text: str, *, started_from: 
     """
     library.document(Kind.DESSERT, dessert_id)
     library.keep_draft(Kind.DESSERT, dessert_id, text, started_from=started_from)
-    trouble = _trouble(text, kitchen_text(library), dessert_id)
+    trouble = trouble_of(text, kitchen_text(library), dessert_id)
     kept = library.save(Kind.DESSERT, dessert_id, text, started_from=started_from)
     return Saved(id=dessert_id, revision=kept.revision.number, trouble=trouble)
 
@@ -118,7 +118,7 @@ def add_dessert(library: Library, text: str) -> Saved:
     from entremetry.dessert.reading import read_dessert
 
     document, _tree = read_dessert(text, file="document")
-    trouble = _trouble(text, kitchen_text(library), document.id)
+    trouble = trouble_of(text, kitchen_text(library), document.id)
     kept = library.add(Kind.DESSERT, document.id, text)
     return Saved(id=kept.id, revision=kept.revision.number, trouble=trouble)
 
@@ -188,7 +188,7 @@ def _opened(library: Library, kind: Kind, document_id: str) -> Opened:
     )
 
 
-def _trouble(text: str, kitchen: str | None, dessert_id: str) -> str:
+def trouble_of(text: str, kitchen: str | None, dessert_id: str) -> str:
     """Why no batch comes of a text that is a document; a text that is none raises."""
     from entremetry.dessert.reading import read_dessert
     from entremetry.usecases.batch import batch_of_text

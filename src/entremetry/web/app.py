@@ -15,6 +15,7 @@ from entremetry.web import (
     anew_page,
     backup_page,
     bench_page,
+    build_page,
     checks_page,
     dessert_page,
     edit_page,
@@ -45,6 +46,7 @@ from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
 EDIT = "/desserts/{id}/edit"
+BUILD = "/desserts/{id}/build"
 PLAN = "/plans/{id:int}"
 MAKING = "/plans/making/{key}"
 
@@ -96,6 +98,10 @@ def routes() -> list[BaseRoute]:
         Route(f"{EDIT}/undo", posted(edit_page.undo), methods=["POST"]),
         Route(f"{EDIT}/restore", posted(edit_page.restore), methods=["POST"]),
         Route(f"{EDIT}/drop-draft", posted(edit_page.throw_draft_away), methods=["POST"]),
+        Route(BUILD, build_page.show_build, methods=["GET"]),
+        Route(BUILD, posted(build_page.change), methods=["POST"]),
+        Route(f"{BUILD}/undo", posted(build_page.undo), methods=["POST"]),
+        Route(f"{BUILD}/redo", posted(build_page.redo), methods=["POST"]),
         Route("/new", new_page.show_new, methods=["GET"]),
         Route("/new", posted(new_page.write_new), methods=["POST"]),
         Route(UPLOAD, uploading(new_page.read_page), methods=["POST"]),

@@ -1,0 +1,134 @@
+"""Build a dessert part by part: each change is kept at once, and none is lost to another."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from entremetry.dessert.alteration import Alteration, adding_component, adding_lines, part_at
+from entremetry.errors import Conflict, DocumentError, EntremetryError, Fault, QuantityError
+from entremetry.usecases.library import Saved, dessert, dessert_at, kitchen_text, trouble_of
+
+if TYPE_CHECKING:
+    from entremetry.dessert.draft_question import Question
+    from entremetry.dessert.starting_place import Room
+    from entremetry.store.library import Library
+
+
+def alter_dessert(
+    library: Library, dessert_id: str, alteration: Alteration, *, started_from: int
+) -> Saved:
+    """Make one change and keep it.
+
+    Where somebody saved meanwhile, the change is made to the newest state, unless the part that
+    it touches was changed as well.
+
+    Raises
+    ------
+    DocumentError
+        With all faults; the dessert is as it was.
+    Conflict
+        If the same part was changed meanwhile; the dessert is as that change left it.
+    """
+    from entremetry.store import Kind
+
+    newest = dessert(library, dessert_id)
+    number = newest.revision.number
+    if number != started_from:
+        before = part_at(dessert_at(library, dessert_id, started_from), alteration.touches)
+        if before != part_at(newest.text, alteration.touches):
+            raise Conflict(dessert_id, started_from=started_from, newest=number)
+    text = alteration.change(newest.text)
+    if text == newest.text:
+        return Saved(id=dessert_id, revision=number)
+    trouble = trouble_of(text, kitchen_text(library), dessert_id)
+    kept = library.save(Kind.DESSERT, dessert_id, text, started_from=number, drafts_too=False)
+    return Saved(id=dessert_id, revision=kept.revision.number, trouble=trouble)
+
+
+def pasted_lines(component: str, text: str, *, measures: str | None) -> Alteration:
+    """Lines as one has them on paper, at the end of a formula.
+
+    Raises
+    ------
+    DocumentError
+        If there is no line, more than a document holds, or one whose meaning is not clear.
+    """
+    _, written = _drafted("Pasted", "mousse", text, measures=measures)
+    return adding_lines(component, written["formula"])
+
+
+def new_component(
+    name: str, kind: str, text: str, place: dict[str, Any], *, measures: str | None
+) -> Alteration:
+    """A component with its lines, and where it lies in the mould.
+
+    Raises
+    ------
+    DocumentError
+        As for `pasted_lines`.
+    QuantityError
+        If it has no name.
+    """
+    if not name.strip():
+        raise QuantityError("no name", "a name for the component")
+    component, written = _drafted(name.strip(), kind, text, measures=measures)
+    return adding_component(component, {**written, "name": name.strip(), "kind": kind}, place)
+
+
+def _drafted(name: str, kind: str, text: str, *, measures: str | None) -> tuple[str, Any]:
+    """Id and parts of one component, drafted from its lines; nothing is guessed."""
+    from entremetry.dessert.draft import USUAL_MOUSSE, DraftRequest
+    from entremetry.dessert.draft_line import identifier
+    from entremetry.documents import read_tree
+    from entremetry.usecases.drafting import draft_text
+
+    component = identifier(name)
+    answers = {f"{component}-kind": kind, f"{component}-density": USUAL_MOUSSE}
+    drafted = draft_text(
+        DraftRequest(
+            name=name,
+            pieces=1,
+            mould="cylinder-60",
+            text=f"{name}:\n{text}",
+            measures=measures,
+            answers=answers,
+        )
+    )
+    if drafted.questions:
+        raise DocumentError(
+            Fault(
+                file="pasted lines",
+                field=question.about,
+                found=question.text,
+                accepted=_answers(question),
+            )
+            for question in drafted.questions
+        )
+    parts: dict[str, Any] = read_tree(drafted.document, file=name).data["components"]
+    return next(iter(parts.items()))
+
+
+def _answers(question: Question) -> str:
+    """What a line may say so that nothing is left open."""
+    choices = [value for value, _ in question.choices]
+    words = [f"a line that says so: {', '.join(choices)}"] if choices else []
+    words += [f"such as {question.example}"] if question.example else []
+    return " or ".join(words) or "the line written out with its amount and unit"
+
+
+def room_in_mould(text: str, kitchen: str | None) -> Room:
+    """Extent of the cavity of the dessert's mould; that of a small one if it has none yet."""
+    from entremetry.dessert.starting_place import Room
+    from entremetry.shapes import Box, Log
+    from entremetry.usecases.rebalancing import dessert_of_text
+
+    try:
+        solid = dessert_of_text(text, kitchen_text=kitchen).mould.solid
+    except EntremetryError:
+        return Room()
+    return Room(
+        length=solid.length,
+        width=solid.width,
+        height=solid.height,
+        is_round=not isinstance(solid, Box | Log),
+    )
