@@ -4,9 +4,24 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from entremetry.dessert.alteration import Alteration, adding_component, adding_lines, part_at
+from entremetry.dessert.alteration import (
+    Alteration,
+    adding_component,
+    adding_lines,
+    free_name,
+    part_at,
+)
 from entremetry.errors import Conflict, DocumentError, EntremetryError, Fault, QuantityError
-from entremetry.usecases.library import Saved, dessert, dessert_at, kitchen_text, trouble_of
+from entremetry.usecases.library import (
+    Saved,
+    dessert,
+    dessert_at,
+    dessert_name,
+    kitchen_text,
+    trouble_of,
+)
+
+LONGEST_NAME = 120
 
 if TYPE_CHECKING:
     from entremetry.dessert.draft_question import Question
@@ -43,6 +58,18 @@ def alter_dessert(
     trouble = trouble_of(text, kitchen_text(library), dessert_id)
     kept = library.save(Kind.DESSERT, dessert_id, text, started_from=number, drafts_too=False)
     return Saved(id=dessert_id, revision=kept.revision.number, trouble=trouble)
+
+
+def duplicate_dessert(library: Library, dessert_id: str) -> Saved:
+    """Keep a copy of a dessert beside it, under a name and an id of its own."""
+    from entremetry.documents import edited
+    from entremetry.usecases.library import add_dessert, desserts
+
+    text = dessert(library, dessert_id).text
+    taken = {each.id: each for each in desserts(library)}
+    name = f"{dessert_name(dessert_id, text)}, a copy"
+    copied = edited(text, ("id",), free_name(f"{dessert_id}-copy", taken))
+    return add_dessert(library, edited(copied, ("name",), name[:LONGEST_NAME]))
 
 
 def pasted_lines(component: str, text: str, *, measures: str | None) -> Alteration:

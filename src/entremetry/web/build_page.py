@@ -13,7 +13,7 @@ from starlette.responses import RedirectResponse, Response
 from entremetry.documents import field_text, read_tree
 from entremetry.errors import Conflict, DocumentError, EntremetryError
 from entremetry.store import Origin
-from entremetry.usecases.building import alter_dessert
+from entremetry.usecases.building import alter_dessert, duplicate_dessert
 from entremetry.usecases.library import (
     Opened,
     dessert_at,
@@ -129,6 +129,13 @@ def redo(request: Request, form: Form) -> Response:
     newest = form.whole_number("started_from") or 0
     restore_dessert(library, id_, newest - 1, started_from=newest)
     return _after(request, {}, "The change is back.")
+
+
+def duplicate(request: Request, _form: Form) -> Response:
+    """POST /desserts/{id}/duplicate: a copy, ready to be changed."""
+    library, id_ = workbench_of(request).library, str(request.path_params["id"])
+    copy = duplicate_dessert(library, id_)
+    return RedirectResponse(f"/desserts/{copy.id}/build", status_code=303)
 
 
 def _after(request: Request, at: Mapping[str, str], told: str) -> Response:
