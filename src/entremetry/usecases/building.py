@@ -13,11 +13,14 @@ from entremetry.dessert.alteration import (
 )
 from entremetry.errors import Conflict, DocumentError, EntremetryError, Fault, QuantityError
 from entremetry.usecases.library import (
+    KITCHEN,
     Saved,
     dessert,
     dessert_at,
     dessert_name,
+    kitchen_at,
     kitchen_text,
+    open_kitchen,
     trouble_of,
 )
 
@@ -49,15 +52,48 @@ def alter_dessert(
     newest = dessert(library, dessert_id)
     number = newest.revision.number
     if number != started_from:
-        before = part_at(dessert_at(library, dessert_id, started_from), alteration.touches)
-        if before != part_at(newest.text, alteration.touches):
-            raise Conflict(dessert_id, started_from=started_from, newest=number)
+        before = dessert_at(library, dessert_id, started_from)
+        _require_untouched(dessert_id, alteration, (started_from, before), (number, newest.text))
     text = alteration.change(newest.text)
     if text == newest.text:
         return Saved(id=dessert_id, revision=number)
     trouble = trouble_of(text, kitchen_text(library), dessert_id)
     kept = library.save(Kind.DESSERT, dessert_id, text, started_from=number, drafts_too=False)
     return Saved(id=dessert_id, revision=kept.revision.number, trouble=trouble)
+
+
+def alter_kitchen(
+    library: Library, alteration: Alteration, *, started_from: int, starter: str
+) -> Saved:
+    """Make one change of the kitchen and keep it; `starter` is what a kitchen begins with.
+
+    Raises
+    ------
+    DocumentError, Conflict
+        As for `alter_dessert`.
+    """
+    from entremetry.store import Kind
+    from entremetry.usecases.batch import moulds
+
+    newest = open_kitchen(library, starter=starter)
+    if newest.revision != started_from:
+        before = kitchen_at(library, started_from) if started_from else starter
+        _require_untouched(
+            KITCHEN, alteration, (started_from, before), (newest.revision, newest.text)
+        )
+    text = alteration.change(newest.text)
+    moulds(text)
+    kept = library.put(Kind.KITCHEN, KITCHEN, text, started_from=newest.revision)
+    return Saved(id=KITCHEN, revision=kept.revision.number)
+
+
+def _require_untouched(
+    name: str, alteration: Alteration, started: tuple[int, str], newest: tuple[int, str]
+) -> None:
+    """Refuse a change of a part that somebody else changed meanwhile."""
+    before, after = (part_at(text, alteration.touches) for _, text in (started, newest))
+    if before != after:
+        raise Conflict(name, started_from=started[0], newest=newest[0])
 
 
 def duplicate_dessert(library: Library, dessert_id: str) -> Saved:
@@ -100,6 +136,30 @@ def new_component(
         raise QuantityError("no name", "a name for the component")
     component, written = _drafted(name.strip(), kind, text, measures=measures)
     return adding_component(component, {**written, "name": name.strip(), "kind": kind}, place)
+
+
+def weighed_mould(name: str, holds: str, like: str, cavities: str) -> dict[str, Any]:
+    """A mould of one's own as a kitchen writes it, weighed full of water.
+
+    Raises
+    ------
+    EntremetryError
+        If a measure is missing or cannot be read, or the shelf has no mould that it is like.
+    """
+    from entremetry.dessert.draft_line import identifier
+    from entremetry.usecases.drafting import chosen_mould
+
+    if not name.strip():
+        raise QuantityError("no name", "a name for the mould")
+    bare = holds.strip().replace(",", ".")
+    measured = chosen_mould(
+        None, f"{bare} ml" if bare.replace(".", "", 1).isdigit() else bare, like
+    )
+    count = cavities.strip() or "1"
+    if not (count.isascii() and count.isdigit() and 1 <= int(count[:6]) <= 500):
+        raise QuantityError(f"'{count[:20]}' cavities", "a whole number from 1 to 500")
+    own = {"id": identifier(name), "name": name.strip(), "cavities": int(count)}
+    return {**dict(measured), **own} if isinstance(measured, dict) else own
 
 
 def _drafted(name: str, kind: str, text: str, *, measures: str | None) -> tuple[str, Any]:

@@ -33,6 +33,7 @@ from entremetry.web import (
     revision_page,
     sources_page,
     temperatures_page,
+    walk_page,
 )
 from entremetry.web.assets import Static
 from entremetry.web.forms import posted
@@ -49,6 +50,7 @@ DESSERT = "/desserts/{id}"
 EDIT = "/desserts/{id}/edit"
 BUILD = "/desserts/{id}/build"
 PLAN = "/plans/{id:int}"
+WALK = "/kitchen/walk/{number:int}"
 MAKING = "/plans/making/{key}"
 
 
@@ -113,6 +115,8 @@ def routes() -> list[BaseRoute]:
         Route("/larder/{id}", larder_page.show_ingredient),
         Route("/kitchen", kitchen_page.show_kitchen, methods=["GET"]),
         Route("/kitchen", posted(kitchen_page.save), methods=["POST"]),
+        Route(WALK, walk_page.show_walk, methods=["GET"]),
+        Route(WALK, posted(walk_page.change), methods=["POST"]),
         Route("/kitchen/revisions/{number:int}", revision_page.show_kitchen_revision),
         Route("/kitchen/undo", posted(kitchen_page.undo), methods=["POST"]),
         Route("/kitchen/restore", posted(kitchen_page.restore), methods=["POST"]),

@@ -13,11 +13,23 @@ from pydantic import BaseModel
 from entremetry.dessert.document import DessertDocument
 from entremetry.dessert.placement import Placement
 from entremetry.documents import Path
+from entremetry.kitchen.kitchen_document import (
+    FreeHours,
+    Freezer,
+    Fridge,
+    KitchenDocument,
+    Mixer,
+    Oven,
+    Person,
+    Tray,
+)
+from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.method.step import AnyStep
 from entremetry.web.build_words import HINTS, LABELS
 from entremetry.web.part_path import address_of
 
 MODELS: tuple[type[BaseModel], ...] = (
+    *(Oven, Freezer, Fridge, Mixer, Tray, FreeHours, Person, MouldDocument, KitchenDocument),
     DessertDocument,
     *get_args(AnyStep),
     *get_args(get_args(Placement)[0]),
@@ -58,7 +70,7 @@ def fields_of(
     """Fields of a part, by the names that are asked for and that the part may have."""
     known = properties(model)
     return tuple(
-        _field(known[name], label(model, name), data.get(name), (*path, name), choices)
+        _field(known[name], model, data.get(name), (*path, name), choices)
         for name in names
         if name in known
     )
@@ -76,10 +88,15 @@ def properties(model: type[BaseModel]) -> Mapping[str, Mapping[str, Any]]:
     }
 
 
-def label(model: type[BaseModel], name: str) -> str:
+def _label(model: type[BaseModel], name: str) -> str:
     """What a field is called; the same name may mean something else in another part."""
     usual = LABELS.get(name, name.replace("_", " ").capitalize())
     return LABELS.get(f"{model.__name__}.{name}", usual)
+
+
+def _hint(model: type[BaseModel], name: str, examples: Sequence[str]) -> str:
+    usual = f"such as {examples[0]}" if examples else ""
+    return HINTS.get(f"{model.__name__}.{name}") or HINTS.get(name, usual)
 
 
 def _plain(about: Mapping[str, Any], definitions: Mapping[str, Any]) -> Mapping[str, Any]:
@@ -92,7 +109,7 @@ def _plain(about: Mapping[str, Any], definitions: Mapping[str, Any]) -> Mapping[
 
 def _field(
     about: Mapping[str, Any],
-    label: str,
+    model: type[BaseModel],
     value: Any,
     path: Path,
     choices: Mapping[str, Sequence[str]],
@@ -102,10 +119,10 @@ def _field(
     examples = about.get("examples", ())
     return Field(
         path=address_of(path),
-        label=label,
+        label=_label(model, name),
         kind=_kind(about, name, bool(given)),
         value=shown_value(value),
-        hint=HINTS.get(name) or (f"such as {examples[0]}" if examples else ""),
+        hint=_hint(model, name, examples),
         choices=given,
         required=about["required"],
     )

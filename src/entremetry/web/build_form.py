@@ -19,7 +19,12 @@ from entremetry.dessert.alteration import (
 from entremetry.dessert.starting_place import starting_place, starting_shape
 from entremetry.documents import Path
 from entremetry.errors import QuantityError
-from entremetry.usecases.building import new_component, pasted_lines, room_in_mould
+from entremetry.usecases.building import (
+    new_component,
+    pasted_lines,
+    room_in_mould,
+    weighed_mould,
+)
 from entremetry.web.build_fields import kind_of, shown_value
 from entremetry.web.forms import Form
 from entremetry.web.part_path import path_at
@@ -183,6 +188,26 @@ def _add_step(form: Form, _seen: Seen) -> Alteration:
     return adding(path, step)
 
 
+def _add_item(form: Form, _seen: Seen) -> Alteration:
+    """An item of a list, from the fields that are filled in."""
+    typed = ((path_at(address)[-1], value) for address, value in typed_values(form))
+    found = {str(name): _value((name,), value) for name, value in typed}
+    item = {name: value for name, value in found.items() if value is not None}
+    if not item:
+        raise QuantityError("nothing filled in", "at least a name")
+    return adding(path_at(form.line("path")), item)
+
+
+def _add_mould(form: Form, _seen: Seen) -> Alteration:
+    """A mould of one's own, weighed full of water."""
+    return adding(
+        ("moulds",),
+        weighed_mould(
+            form.line("name"), form.line("holds"), form.line("like"), form.line("cavities")
+        ),
+    )
+
+
 def _add_place(form: Form, seen: Seen) -> Alteration:
     place = starting_place(form.line("component"), form.line("as"), seen.room, seen.base)
     return adding(("placement",), place)
@@ -203,6 +228,8 @@ DOING: Mapping[str, Callable[[Form, Seen], Alteration | None]] = {
     "set": _set,
     "knob": _knob,
     "add-step": _add_step,
+    "add-item": _add_item,
+    "add-mould": _add_mould,
     "add-place": _add_place,
     "add-component": _add_component,
     "paste": _paste,

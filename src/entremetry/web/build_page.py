@@ -10,8 +10,8 @@ from urllib.parse import urlencode
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
-from entremetry.documents import field_text, read_tree
-from entremetry.errors import Conflict, DocumentError, EntremetryError
+from entremetry.documents import read_tree
+from entremetry.errors import EntremetryError
 from entremetry.store import Origin
 from entremetry.usecases.building import alter_dessert, duplicate_dessert
 from entremetry.usecases.library import (
@@ -23,8 +23,9 @@ from entremetry.usecases.library import (
     undo_dessert,
 )
 from entremetry.web.build_fields import Field
-from entremetry.web.build_form import Seen, alteration_of, typed_values
+from entremetry.web.build_form import Seen, alteration_of
 from entremetry.web.build_handles import Grips, grips
+from entremetry.web.build_refusal import Refused, refused_change
 from entremetry.web.build_rows import (
     Card,
     Row,
@@ -45,16 +46,6 @@ from entremetry.web.workbench import workbench_of
 
 HTMX = "HX-Request"
 ASSEMBLY = "assembly"
-TYPED = ("name", "kind", "as", "lines", "component")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Refused:
-    """A change that was not made: why, and what was typed, by the place it was typed for."""
-
-    reasons: tuple[str, ...]
-    typed: Mapping[str, str]
-    faulty: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,7 +101,7 @@ def change(request: Request, form: Form) -> Response:
             return _answer(request, at, told="Nothing to change.")
         saved = alter_dessert(library, id_, alteration, started_from=started_from)
     except EntremetryError as error:
-        return _answer(request, at, refused=_refused(error, form))
+        return _answer(request, at, refused=refused_change(error, form))
     if form.line("do") == "add-step":
         at = {}
     return _after(request, at, f"Kept. {saved.trouble}" if saved.trouble else "Kept.")
@@ -210,17 +201,3 @@ def _new_fields(
     path = path_at(adding)
     owner = components.get(str(path[1])) if len(path) == 3 else None
     return new_step_fields(step, path, names_in(owner) if owner else names)
-
-
-def _refused(error: EntremetryError, form: Form) -> Refused:
-    typed = dict(typed_values(form)) | {name: form.text(name) for name in TYPED if form.text(name)}
-    if isinstance(error, DocumentError):
-        reasons = tuple(f"Found {f.found}; accepted: {f.accepted}." for f in error.faults)
-        where = {fault.field for fault in error.faults}
-        faulty = tuple(a for a, _ in typed_values(form) if field_text(path_at(a)) in where)
-        return Refused(reasons=reasons, typed=typed, faulty=faulty)
-    if isinstance(error, Conflict):
-        told = "This part was changed elsewhere meanwhile, and is shown as it is now."
-        yours = "; ".join(value for value in typed.values() if value)
-        return Refused(reasons=(told, f"You had typed: {yours}"), typed={})
-    return Refused(reasons=(str(error),), typed=typed)
