@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -12,6 +13,9 @@ if TYPE_CHECKING:
     from entremetry.store.library import Library
 
 KITCHEN = "kitchen"
+_NAME_LINE = re.compile(
+    r"^name: +(?:'((?:[^'\n]|'')+)'|([\w(][^#:\n]*[^#:\s]))[ \t]*$", re.MULTILINE
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,6 +61,14 @@ def dessert_name(dessert_id: str, text: str) -> str:
         return read_dessert(text, file=dessert_id)[0].name
     except DocumentError:
         return dessert_id.replace("-", " ").capitalize()
+
+
+def listed_name(dessert_id: str, text: str) -> str:
+    """The same for a long list: the line that says the name is read alone where that will do."""
+    line = _NAME_LINE.search(text)
+    if line is None:
+        return dessert_name(dessert_id, text)
+    return line[1].replace("''", "'") if line[1] is not None else line[2]
 
 
 def open_dessert(library: Library, dessert_id: str) -> Opened:

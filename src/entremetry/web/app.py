@@ -82,6 +82,7 @@ def routes() -> list[BaseRoute]:
     return [
         Route("/", library_page.show_library),
         Route(DESSERT, dessert_page.show_dessert),
+        Route(f"{DESSERT}/card", library_page.show_card),
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
         Route(f"{DESSERT}/page", recipe_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
