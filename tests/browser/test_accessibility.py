@@ -24,6 +24,13 @@ PAGES = {
     "kitchen": "kitchen",
     "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
     "sources": "sources",
+    "build": "desserts/blackcurrant-vanilla-dome/build?adding=assembly&kind=bake",
+    "moulds to build with": "desserts/blackcurrant-vanilla-dome/build?moulds=yes",
+    "side by side": "compare?one=blackcurrant-vanilla-dome&other=pear-caramel-log",
+    "kitchen, cold": "kitchen/walk/3",
+    "kitchen, moulds": "kitchen/walk/5",
+    "kitchen, hands": "kitchen/walk/6",
+    "nothing found": "?find=nothing",
 }
 TEXT_SPACING = """
 * { line-height: 1.5 !important; }

@@ -9,6 +9,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from browser.planned_workbench import PlannedWorkbench
+
 Keep = Callable[[Page, str], Path]
 Barriers = Callable[[Page], list[str]]
 DOME = "desserts/blackcurrant-vanilla-dome"
@@ -24,6 +26,14 @@ def building(browser: Browser, workbench: str) -> Iterator[Page]:
     expect(page.locator("h1")).to_contain_text("dome")
     yield page
     visitor.close()
+
+
+@pytest.fixture
+def fresh(tmp_path: Path) -> Iterator[str]:
+    """A workbench without a kitchen, which the test may set up."""
+    running = PlannedWorkbench(home=tmp_path).start()
+    yield running.address
+    running.kill()
 
 
 def kept(page: Page, words: str = "Kept.") -> None:
@@ -197,3 +207,29 @@ def test_everything_is_done_without_a_script(browser: Browser, workbench: str) -
     page.get_by_role("button", name="Undo").click()
     expect(page.locator("#place-1 input[type=text]").nth(1)).to_have_value("5 mm")
     plain.close()
+
+
+def test_a_kitchen_is_set_up_by_a_walk(browser: Browser, fresh: str) -> None:
+    visitor = browser.new_context(viewport={"width": 820, "height": 1180}, has_touch=True)
+    page = visitor.new_page()
+    page.goto(f"{fresh}kitchen")
+    page.get_by_role("link", name="Walk through it").tap()
+    for station in ("Heat", "Cold", "Bench", "Moulds"):
+        page.get_by_role("link", name=f"Next: {station}").tap()
+        expect(page.locator("h1")).to_have_text(station)
+    page.fill("#mould-name", "Blossom")
+    page.fill("#mould-holds", "92 thimbles")
+    page.get_by_role("button", name="Add the mould").tap()
+    expect(page.get_by_role("alert")).to_contain_text("92 thimbles")
+    expect(page.locator("#mould-name")).to_have_value("Blossom")
+    page.fill("#mould-holds", "92")
+    page.fill("#mould-cavities", "6")
+    page.get_by_role("button", name="Add the mould").tap()
+    kept(page)
+    page.get_by_role("link", name="Next: Hands").tap()
+    page.get_by_label("Name").fill("Ada")
+    page.get_by_role("button", name="Add to people").tap()
+    expect(page.get_by_role("heading", name="Free hours of Ada")).to_be_visible()
+    page.goto(f"{fresh}{DOME}/build?moulds=yes")
+    expect(page.get_by_text("Blossom")).to_be_visible()
+    visitor.close()
