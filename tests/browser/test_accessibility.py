@@ -25,6 +25,13 @@ PAGES = {
     "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
     "questions": "desserts/blackcurrant-vanilla-dome/questions?kind=mould&ask=1&holds=75+ml",
     "sources": "sources",
+    "build": "desserts/blackcurrant-vanilla-dome/build?adding=assembly&kind=bake",
+    "moulds to build with": "desserts/blackcurrant-vanilla-dome/build?moulds=yes",
+    "side by side": "compare?one=blackcurrant-vanilla-dome&other=pear-caramel-log",
+    "kitchen, cold": "kitchen/walk/3",
+    "kitchen, moulds": "kitchen/walk/5",
+    "kitchen, hands": "kitchen/walk/6",
+    "nothing found": "?find=nothing",
 }
 TEXT_SPACING = """
 * { line-height: 1.5 !important; }

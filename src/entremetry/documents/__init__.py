@@ -1,6 +1,6 @@
 """Documents: YAML text into checked models, and edits that keep a person's text."""
 
-from entremetry.documents.editing import edited, removed, renamed, written
+from entremetry.documents.editing import edited, moved, removed, renamed, written
 from entremetry.documents.reading import read_tree
 from entremetry.documents.tree import Path, Tree, field_text
 from entremetry.documents.validating import validate
@@ -13,6 +13,7 @@ __all__ = [
     "at_current_version",
     "edited",
     "field_text",
+    "moved",
     "read_tree",
     "removed",
     "renamed",

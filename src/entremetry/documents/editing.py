@@ -13,7 +13,7 @@ from typing import Any
 
 from entremetry.documents.reading import read_tree
 from entremetry.documents.rendering import block_lines
-from entremetry.documents.splicing import spliced_in, spliced_name, spliced_out
+from entremetry.documents.splicing import spliced_in, spliced_name, spliced_order, spliced_out
 from entremetry.documents.tree import Path, field_text
 from entremetry.errors import DocumentError, Fault
 
@@ -35,6 +35,19 @@ def removed(text: str, path: Path) -> str:
 def renamed(text: str, path: Path, name: str) -> str:
     """Give the part at `path` another name in its place; DocumentError if that is taken."""
     return _with_unix_lines(text, lambda plain: _renamed(plain, path, name))
+
+
+def moved(text: str, path: Path, to: int) -> str:
+    """Put an item of a list, or an entry of a mapping, at another place among its neighbours.
+
+    `to` counts from 0; comments at the end of its lines go with it.
+
+    Raises
+    ------
+    DocumentError
+        If the part is not there, or there is no such place.
+    """
+    return _with_unix_lines(text, lambda plain: _moved(plain, path, to))
 
 
 def _with_unix_lines(text: str, change: Callable[[str], str]) -> str:
@@ -72,6 +85,18 @@ def _renamed(text: str, path: Path, name: str) -> str:
     _rename(wanted, path, name)
     return _accepted(
         text, wanted, lambda: spliced_name(text, path, name), lambda root: _rename(root, path, name)
+    )
+
+
+def _moved(text: str, path: Path, to: int) -> str:
+    """Move a part of a text with plain line ends."""
+    data = read_tree(text, file=_FILE).data
+    wanted = deepcopy(data)
+    _move(wanted, path, to)
+    if _same(data, wanted):
+        return text
+    return _accepted(
+        text, wanted, lambda: spliced_order(text, path, to), lambda root: _move(root, path, to)
     )
 
 
@@ -172,6 +197,25 @@ def _delete(root: Any, path: Path) -> None:
         root = _inside(root, part, path)
     _inside(root, path[-1], path)
     del root[path[-1]]
+
+
+def _move(root: Any, path: Path, to: int) -> None:
+    """Move a part among its neighbours."""
+    if not path:
+        raise _no_part(path)
+    for part in path[:-1]:
+        root = _inside(root, part, path)
+    last: Any = path[-1]
+    _inside(root, last, path)
+    if not 0 <= to < len(root):
+        accepted = f"a place from 1 to {len(root)}"
+        raise DocumentError([Fault(field=field_text(path), found=f"{to + 1}", accepted=accepted)])
+    if isinstance(root, list):
+        root.insert(to, root.pop(last))
+        return
+    keys = [key for key in root if key != last]
+    for key in [*keys[:to], last, *keys[to:]]:
+        root[key] = root.pop(key)
 
 
 def _rename(root: Any, path: Path, name: str) -> None:

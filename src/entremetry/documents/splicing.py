@@ -68,6 +68,45 @@ def spliced_name(text: str, path: Path, name: str) -> str | None:
     return text[:start] + flow_text(name) + text[end:]
 
 
+def spliced_order(text: str, path: Path, to: int) -> str | None:
+    """Return the text with the part at another place; None if its layout does not allow it."""
+    places = _places(text, path)
+    if len(places) <= len(path) or places[-1].parent.flow_style:
+        return None
+    spans = _spans(text, places[-1].parent)
+    if spans is None:
+        return None
+    blocks = [text[start:end].rstrip("\n") for start, end in spans]
+    gaps = [
+        text[start:end][len(b) :] or "\n" for (start, end), b in zip(spans, blocks, strict=True)
+    ]
+    members = [_first(member) for member in places[-1].parent.value]
+    spot = members.index(places[-1].key or places[-1].node)
+    blocks.insert(to, blocks.pop(spot))
+    ordered = "".join(block + gap for block, gap in zip(blocks, gaps, strict=True))
+    return text[: spans[0][0]] + ordered + text[spans[-1][1] :]
+
+
+def _first(member: Any) -> Any:
+    """Where a member of a mapping or list begins: at its key, or at itself."""
+    return member[0] if isinstance(member, tuple) else member
+
+
+def _spans(text: str, parent: Any) -> list[tuple[int, int]] | None:
+    """Whole lines of each member of a block; None if one shares its line with something else."""
+    starts = []
+    for member in parent.value:
+        mark = _first(member).start_mark
+        start = text.rfind("\n", 0, mark.index) + 1
+        if text[start : mark.index].strip() != ("" if isinstance(member, tuple) else "-"):
+            return None
+        starts.append(start)
+    end = _end(parent)
+    line_end = end if text[end - 1 : end] == "\n" else text.find("\n", end) + 1
+    stops = [*starts[1:], line_end or len(text)]
+    return list(zip(starts, stops, strict=True))
+
+
 def _places(text: str, path: Path) -> list[_Place]:
     """Return the nodes along a path, from the root as far as they are there."""
     root: Any = yaml.compose(text, Loader=_LOADER)

@@ -74,8 +74,18 @@ class Library:
             )
             return revisions.newest(connection, kind, document_id)
 
-    def save(self, kind: Kind, document_id: str, text: str, *, started_from: int) -> StoredDocument:
-        """Keep a new revision and drop the draft; a text that changes nothing makes none.
+    def save(
+        self,
+        kind: Kind,
+        document_id: str,
+        text: str,
+        *,
+        started_from: int,
+        drafts_too: bool = True,
+    ) -> StoredDocument:
+        """Keep a new revision; a text that changes nothing makes none.
+
+        The draft goes, unless the text did not grow from it (`drafts_too` is false).
 
         Raises
         ------
@@ -86,7 +96,8 @@ class Library:
         """
         with self.database.unit_of_work() as connection:
             current = revisions.newest_if(connection, kind, document_id, started_from)
-            revisions.drop_draft(connection, kind, document_id)
+            if drafts_too:
+                revisions.drop_draft(connection, kind, document_id)
             if text == current.text:
                 return current
             revisions.revise(

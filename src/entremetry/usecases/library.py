@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -12,6 +13,9 @@ if TYPE_CHECKING:
     from entremetry.store.library import Library
 
 KITCHEN = "kitchen"
+_NAME_LINE = re.compile(
+    r"^name: +(?:'((?:[^'\n]|'')+)'|([\w(][^#:\n]*[^#:\s]))[ \t]*$", re.MULTILINE
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,6 +63,14 @@ def dessert_name(dessert_id: str, text: str) -> str:
         return dessert_id.replace("-", " ").capitalize()
 
 
+def listed_name(dessert_id: str, text: str) -> str:
+    """The same for a long list: the line that says the name is read alone where that will do."""
+    line = _NAME_LINE.search(text)
+    if line is None:
+        return dessert_name(dessert_id, text)
+    return line[1].replace("''", "'") if line[1] is not None else line[2]
+
+
 def open_dessert(library: Library, dessert_id: str) -> Opened:
     """One dessert with its history and draft; UnknownName if there is none."""
     return _opened(library, Kind.DESSERT, dessert_id)
@@ -81,7 +93,7 @@ def save_dessert(library: Library, dessert_id: str, text: str, *, started_from: 
     """
     library.document(Kind.DESSERT, dessert_id)
     library.keep_draft(Kind.DESSERT, dessert_id, text, started_from=started_from)
-    trouble = _trouble(text, kitchen_text(library), dessert_id)
+    trouble = trouble_of(text, kitchen_text(library), dessert_id)
     kept = library.save(Kind.DESSERT, dessert_id, text, started_from=started_from)
     return Saved(id=dessert_id, revision=kept.revision.number, trouble=trouble)
 
@@ -118,7 +130,7 @@ def add_dessert(library: Library, text: str) -> Saved:
     from entremetry.dessert.reading import read_dessert
 
     document, _tree = read_dessert(text, file="document")
-    trouble = _trouble(text, kitchen_text(library), document.id)
+    trouble = trouble_of(text, kitchen_text(library), document.id)
     kept = library.add(Kind.DESSERT, document.id, text)
     return Saved(id=kept.id, revision=kept.revision.number, trouble=trouble)
 
@@ -188,7 +200,7 @@ def _opened(library: Library, kind: Kind, document_id: str) -> Opened:
     )
 
 
-def _trouble(text: str, kitchen: str | None, dessert_id: str) -> str:
+def trouble_of(text: str, kitchen: str | None, dessert_id: str) -> str:
     """Why no batch comes of a text that is a document; a text that is none raises."""
     from entremetry.dessert.reading import read_dessert
     from entremetry.usecases.batch import batch_of_text

@@ -15,7 +15,9 @@ from entremetry.web import (
     anew_page,
     backup_page,
     bench_page,
+    build_page,
     checks_page,
+    comparing_page,
     dessert_page,
     edit_page,
     kitchen_page,
@@ -32,6 +34,7 @@ from entremetry.web import (
     revision_page,
     sources_page,
     temperatures_page,
+    walk_page,
 )
 from entremetry.web.assets import Static
 from entremetry.web.forms import posted
@@ -46,7 +49,9 @@ from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
 EDIT = "/desserts/{id}/edit"
+BUILD = "/desserts/{id}/build"
 PLAN = "/plans/{id:int}"
+WALK = "/kitchen/walk/{number:int}"
 MAKING = "/plans/making/{key}"
 
 
@@ -78,6 +83,7 @@ def routes() -> list[BaseRoute]:
     return [
         Route("/", library_page.show_library),
         Route(DESSERT, dessert_page.show_dessert),
+        Route(f"{DESSERT}/card", library_page.show_card),
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
         Route(f"{DESSERT}/page", recipe_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
@@ -99,6 +105,12 @@ def routes() -> list[BaseRoute]:
         Route(f"{EDIT}/undo", posted(edit_page.undo), methods=["POST"]),
         Route(f"{EDIT}/restore", posted(edit_page.restore), methods=["POST"]),
         Route(f"{EDIT}/drop-draft", posted(edit_page.throw_draft_away), methods=["POST"]),
+        Route(BUILD, build_page.show_build, methods=["GET"]),
+        Route(BUILD, posted(build_page.change), methods=["POST"]),
+        Route(f"{BUILD}/undo", posted(build_page.undo), methods=["POST"]),
+        Route(f"{BUILD}/redo", posted(build_page.redo), methods=["POST"]),
+        Route(f"{DESSERT}/duplicate", posted(build_page.duplicate), methods=["POST"]),
+        Route("/compare", comparing_page.show_comparison),
         Route("/new", new_page.show_new, methods=["GET"]),
         Route("/new", posted(new_page.write_new), methods=["POST"]),
         Route(UPLOAD, uploading(new_page.read_page), methods=["POST"]),
@@ -107,6 +119,8 @@ def routes() -> list[BaseRoute]:
         Route("/larder/{id}", larder_page.show_ingredient),
         Route("/kitchen", kitchen_page.show_kitchen, methods=["GET"]),
         Route("/kitchen", posted(kitchen_page.save), methods=["POST"]),
+        Route(WALK, walk_page.show_walk, methods=["GET"]),
+        Route(WALK, posted(walk_page.change), methods=["POST"]),
         Route("/kitchen/revisions/{number:int}", revision_page.show_kitchen_revision),
         Route("/kitchen/undo", posted(kitchen_page.undo), methods=["POST"]),
         Route("/kitchen/restore", posted(kitchen_page.restore), methods=["POST"]),

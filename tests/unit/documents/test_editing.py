@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from entremetry.documents import Path, edited, read_tree, removed, renamed, written
+from entremetry.documents import Path, edited, moved, read_tree, removed, renamed, written
 from entremetry.errors import DocumentError
 
 TEXT = """\
@@ -222,3 +222,54 @@ def test_a_name_that_is_taken_or_not_there_is_refused() -> None:
 def test_a_name_that_needs_quotes_gets_them() -> None:
     after = renamed(TEXT, ("pieces",), "a: b")
     assert read_tree(after, file="x").data["a: b"] == 6
+
+
+ORDERED = """\
+# a dessert
+placement:
+  - {component: mousse, as: filling}  # last
+  - component: heart
+    as: insert  # frozen
+
+  - {component: glaze, as: coating}
+formula:
+  cream: 200 g  # cold
+  sugar: 20 g
+note: done
+"""
+
+
+@pytest.mark.parametrize("to", range(3))
+@pytest.mark.parametrize("index", range(3))
+def test_an_item_moves_with_its_comments_and_all_else_stays(index: int, to: int) -> None:
+    after = moved(ORDERED, ("placement", index), to)
+    before = read_tree(ORDERED, file="t").data["placement"]
+    wanted = [*before]
+    wanted.insert(to, wanted.pop(index))
+    assert read_tree(after, file="t").data["placement"] == wanted
+    assert sorted(after.splitlines()) == sorted(ORDERED.splitlines())
+    assert moved(after, ("placement", to), index) == ORDERED or "" in after.splitlines()
+
+
+def test_an_entry_moves_among_its_neighbours() -> None:
+    after = moved(ORDERED, ("formula", "sugar"), 0)
+    assert "formula:\n  sugar: 20 g\n  cream: 200 g  # cold\nnote: done\n" in after
+
+
+def test_a_list_in_brackets_is_put_in_order_too() -> None:
+    assert moved("what: [a, b, c]\n", ("what", 2), 0) == "what: [c, a, b]\n"
+
+
+def test_the_last_line_of_a_text_may_lack_its_end() -> None:
+    assert moved("a:\n  - 1\n  - 2", ("a", 1), 0) == "a:\n  - 2\n  - 1\n"
+
+
+@pytest.mark.parametrize(("path", "to"), [(("placement", 0), 3), (("placement", 0), -1)])
+def test_no_part_moves_beyond_its_neighbours(path: Path, to: int) -> None:
+    with pytest.raises(DocumentError, match="a place from 1 to 3"):
+        moved(ORDERED, path, to)
+
+
+def test_a_part_that_is_not_there_does_not_move() -> None:
+    with pytest.raises(DocumentError, match="no such part"):
+        moved(ORDERED, ("placement", 7), 0)

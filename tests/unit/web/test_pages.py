@@ -16,6 +16,8 @@ from entremetry.store import Kind
 from entremetry.store.database import open_database
 from entremetry.store.library import Library
 from entremetry.usecases.batch import batch_of_text
+from entremetry.usecases.library import dessert_name, listed_name
+from unit.web.conftest import CREAM
 
 Client = Any
 
@@ -274,3 +276,53 @@ def test_choice_that_does_not_work_stays_chosen(client: Client) -> None:
         assert re.search(r'id="chosen-mould"[^>]*>Half-sphere 30\u00a0mm', reply.html)
     html = client.get("/desserts/plain-cream?pieces=9&mould=hemisphere-30").html
     assert re.search(r'id="pieces"[^>]* value="9"', html)
+
+
+def test_a_large_library_is_shown_a_page_at_a_time_and_searched(client: Client) -> None:
+    library = client.app.state.workbench.library
+    for number in range(30):
+        text = CREAM.replace("plain-cream", f"cream-{number}")
+        library.add(
+            Kind.DESSERT, f"cream-{number}", text.replace("Plain cream", f"Cream no {number:02}")
+        )
+    first, second = client.get("/").words, client.get("/?page=2").words
+    assert "Page 1 of 2, 31 desserts" in first
+    assert "Cream no 00" in first
+    assert "Cream no 00" not in second
+    assert "Plain cream" in second
+    found = client.get("/?find=NO+2").words
+    assert "12 desserts with “NO 2” in the name" in found
+    assert "Cream no 29" in found
+    assert "0 desserts with" in client.get("/?find=%3Cscript%3E").words
+    assert "<script>" not in client.get("/?find=%3Cscript%3E").html.replace("<script src", "")
+    assert "Page 2 of 2" in client.get("/?page=77").words
+
+
+def test_what_is_further_down_a_page_is_drawn_when_it_is_seen(client: Client) -> None:
+    library = client.app.state.workbench.library
+    for number in range(15):
+        text = CREAM.replace("plain-cream", f"cream-{number:02}")
+        library.add(
+            Kind.DESSERT, f"cream-{number:02}", text.replace("Plain cream", f"A{number:02}")
+        )
+    page = client.get("/").html
+    assert 'hx-get="/desserts/cream-11/card"' not in page
+    assert 'hx-get="/desserts/cream-12/card"' in page
+    assert "A12" in page
+    card = client.get("/desserts/cream-12/card")
+    assert "<svg" in card.html
+    assert "6 pieces" in card.words
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "name: Plum log",
+        "name: 'Plum ''n'' log'",
+        'name: "Plum \\"log\\""',
+        "name: >-\n  Plum\n  log",
+    ],
+)
+def test_the_quick_name_is_the_name(line: str) -> None:
+    text = CREAM.replace("name: Plain cream", line, 1)
+    assert listed_name("plain-cream", text) == dessert_name("plain-cream", text)

@@ -1,0 +1,244 @@
+"""A walk through the kitchen: what is owned, station by station, each change kept at once."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, ClassVar
+
+from pydantic import BaseModel
+from starlette.requests import Request
+from starlette.responses import RedirectResponse, Response
+
+from entremetry.documents import Path, read_tree
+from entremetry.errors import EntremetryError
+from entremetry.kitchen.kitchen_document import (
+    FreeHours,
+    Freezer,
+    Fridge,
+    KitchenDocument,
+    Mixer,
+    Oven,
+    Person,
+    Tray,
+)
+from entremetry.kitchen.mould_document import MouldDocument
+from entremetry.store.shelf import built_in_moulds
+from entremetry.usecases.building import alter_kitchen
+from entremetry.usecases.library import kitchen_at, open_kitchen
+from entremetry.web.build_fields import Field, fields_of
+from entremetry.web.build_form import Seen, alteration_of
+from entremetry.web.build_refusal import Refused, refused_change
+from entremetry.web.build_rows import Row
+from entremetry.web.forms import Form
+from entremetry.web.part_path import address_of
+from entremetry.web.rendering import rendered
+from entremetry.web.starter_kitchen import STARTER
+from entremetry.web.workbench import workbench_of
+
+HTMX = "HX-Request"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shelf:
+    """A list of things at a station: where it stands, what each thing is, what is asked of it."""
+
+    key: str
+    words: str
+    model: type[BaseModel]
+    names: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Station:
+    """One stop of the walk: what it is called, what it decides, its single fields, its shelves."""
+
+    title: str
+    why: str
+    names: tuple[str, ...] = ()
+    shelves: tuple[Shelf, ...] = ()
+
+
+STATIONS: tuple[Station, ...] = (
+    Station(
+        title="How you measure",
+        why="Cups and spoons differ by country; the room decides how fast things cool and thaw.",
+        names=("name", "measures", "room_temperature", "time_zone"),
+    ),
+    Station(
+        title="Heat",
+        why="Two things at one temperature share an oven; at two temperatures they wait.",
+        names=("hobs",),
+        shelves=(Shelf(key="ovens", words="Ovens", model=Oven, names=("name", "fan", "trays")),),
+    ),
+    Station(
+        title="Cold",
+        why="How cold, how large and on what a piece stands decide how long it freezes and thaws.",
+        shelves=(
+            Shelf(
+                key="freezers",
+                words="Freezers",
+                model=Freezer,
+                names=("name", "temperature", "volume", "freezes_per_day", "stands_on", "blast"),
+            ),
+            Shelf(
+                key="fridges",
+                words="Fridges",
+                model=Fridge,
+                names=("name", "temperature", "volume", "stands_on", "fan"),
+            ),
+        ),
+    ),
+    Station(
+        title="Bench",
+        why="One mixer means one foam at a time; a tray says how many bases come out of a sheet.",
+        names=("benches",),
+        shelves=(
+            Shelf(key="mixers", words="Mixers", model=Mixer, names=("name", "bowls", "volume")),
+            Shelf(
+                key="trays", words="Trays", model=Tray, names=("name", "length", "width", "owned")
+            ),
+        ),
+    ),
+    Station(
+        title="Moulds",
+        why="Fill one cavity to the rim with water and weigh the water: 1 g is 1 ml.",
+        shelves=(
+            Shelf(
+                key="moulds",
+                words="Moulds of your own",
+                model=MouldDocument,
+                names=("name", "cavities", "owned", "material"),
+            ),
+        ),
+    ),
+    Station(
+        title="Hands",
+        why="Plans are made for the hours in which somebody is free.",
+        shelves=(Shelf(key="people", words="People", model=Person, names=("name",)),),
+    ),
+)
+HOURS = ("day", "date", "start", "end")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShelfShown:
+    """A shelf with what stands on it; `hours` are the free hours of each person."""
+
+    key: str
+    words: str
+    rows: tuple[Row, ...]
+    new: tuple[Field, ...]
+    hours: tuple[tuple[Row, ...], ...] = ()
+    new_hours: tuple[tuple[Field, ...], ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WalkPage:
+    """Context of walk.html and walk_part.html."""
+
+    template: ClassVar[str] = "walk.html"
+    started_from: int
+    number: int
+    titles: tuple[str, ...]
+    title: str
+    why: str
+    fields: tuple[Field, ...]
+    shelves: tuple[ShelfShown, ...]
+    likes: tuple[tuple[str, str], ...]
+    refused: Refused | None
+    told: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WalkPart(WalkPage):
+    """The part that a change renews."""
+
+    template: ClassVar[str] = "walk_part.html"
+
+
+def show_walk(request: Request) -> Response:
+    """GET /kitchen/walk/{number}"""
+    return _answer(request)
+
+
+def change(request: Request, form: Form) -> Response:
+    """POST /kitchen/walk/{number}: one change, kept at once."""
+    library = workbench_of(request).library
+    started_from = form.whole_number("started_from") or 0
+    try:
+        text = kitchen_at(library, started_from) if started_from else STARTER
+        alteration = alteration_of(form, Seen(text=text, kitchen=None))
+        if alteration is not None:
+            alter_kitchen(library, alteration, started_from=started_from, starter=STARTER)
+    except EntremetryError as error:
+        return _answer(request, refused=refused_change(error, form))
+    if HTMX in request.headers:
+        return _answer(request, told="Kept.")
+    return RedirectResponse(request.url.path, status_code=303)
+
+
+def _answer(request: Request, *, refused: Refused | None = None, told: str = "") -> Response:
+    opened = open_kitchen(workbench_of(request).library, starter=STARTER)
+    data = read_tree(opened.text, file="kitchen").data
+    number = min(max(int(request.path_params["number"]), 1), len(STATIONS))
+    station, is_part = STATIONS[number - 1], HTMX in request.headers
+    page = (WalkPart if is_part else WalkPage)(
+        started_from=opened.revision,
+        number=number,
+        titles=tuple(each.title for each in STATIONS),
+        title=station.title,
+        why=station.why,
+        fields=fields_of(KitchenDocument, data, (), station.names),
+        shelves=tuple(_shelf(shelf, data) for shelf in station.shelves),
+        likes=tuple((mould.id, mould.name) for mould in built_in_moulds().values()),
+        refused=refused,
+        told=told,
+    )
+    answer = rendered(request, page, status=422 if refused and not is_part else 200)
+    answer.headers["Vary"] = HTMX
+    return answer
+
+
+def _shelf(shelf: Shelf, data: Mapping[str, Any]) -> ShelfShown:
+    things = [thing for thing in data.get(shelf.key) or [] if isinstance(thing, dict)]
+    path: Path = (shelf.key,)
+    shown = ShelfShown(
+        key=shelf.key,
+        words=shelf.words,
+        rows=_rows(things, path, shelf.model, shelf.names),
+        new=fields_of(shelf.model, {}, (*path, len(things)), shelf.names),
+    )
+    if shelf.key != "people":
+        return shown
+    free = [[hour for hour in thing.get("free") or []] for thing in things]
+    places = [(*path, index, "free") for index in range(len(things))]
+    return ShelfShown(
+        key=shown.key,
+        words=shown.words,
+        rows=shown.rows,
+        new=shown.new,
+        hours=tuple(
+            _rows(hours, place, FreeHours, HOURS) for hours, place in zip(free, places, strict=True)
+        ),
+        new_hours=tuple(
+            fields_of(FreeHours, {}, (*place, len(hours)), HOURS)
+            for hours, place in zip(free, places, strict=True)
+        ),
+    )
+
+
+def _rows(
+    things: Sequence[Mapping[str, Any]], path: Path, model: type[BaseModel], names: Sequence[str]
+) -> tuple[Row, ...]:
+    last = len(things) - 1
+    return tuple(
+        Row(
+            path=address_of((*path, index)),
+            place=index,
+            last=last,
+            name=str(thing.get("name") or thing.get("day") or thing.get("date") or index + 1),
+            fields=fields_of(model, thing, (*path, index), names),
+        )
+        for index, thing in enumerate(things)
+    )
