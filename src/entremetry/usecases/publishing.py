@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -12,6 +12,7 @@ from pathlib import Path
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.publish import recipe_json_ld, recipe_page, section_svg
+from entremetry.publish.cold_tables import Heard
 from entremetry.publish.description_text import LIMIT, description_text
 from entremetry.publish.reader_page import Reader, cold_times, reader
 from entremetry.publish.spoken_sheet import spoken_sheet
@@ -52,6 +53,23 @@ class Wishes:
 EVERYTHING = Wishes()
 
 
+ENDINGS: Mapping[Form, tuple[str, ...]] = {
+    Form.PAGE: (".html", ".jsonld", f"-{DRAWING}"),
+    Form.PAPER: (".pdf", "-wall.pdf"),
+    Form.TEXT: ("-description.txt", "-spoken.txt"),
+    Form.TABLES: (".xlsx", ".ods"),
+    Form.PICTURES: ("-section.png", "-card.svg", "-card.png"),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Prepared:
+    """A dessert worked out for its publication: the sheet, and what its page has beside it."""
+
+    sheet: BatchSheet
+    told: Reader
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Published:
     """What was written, and the sheet it was written from."""
@@ -87,14 +105,16 @@ def publish(
     return Published(files=files, sheet=sheet)
 
 
-def reader_of(reckoning: Reckoning, sheet: BatchSheet, around: Surroundings) -> Reader:
+def reader_of(
+    reckoning: Reckoning, sheet: BatchSheet, around: Surroundings, heard: Heard | None = None
+) -> Reader:
     """What the page has for its reader, with tables of freezing and thawing in other moulds."""
     return reader(
         reckoning,
         sheet,
         kitchen=around.kitchen,
         fan=around.fan,
-        times=cold_times(reckoning, around.kitchen),
+        times=cold_times(reckoning, around.kitchen, heard),
         measures=around.measures(reckoning.dessert.document),
     )
 
@@ -109,11 +129,41 @@ def page_of_text(
     today: date | None = None,
 ) -> str:
     """The page of a document at hand as text, as `publish` would write it."""
+    ready = prepared_of_text(text, file=file, pieces=pieces, mould=mould, kitchen_text=kitchen_text)
+    return page_of(ready, today or date.today())
+
+
+def prepared_of_text(
+    text: str,
+    *,
+    file: str = "document",
+    pieces: int | None = None,
+    mould: str | None = None,
+    kitchen_text: str | None = None,
+    heard: Heard | None = None,
+) -> Prepared:
+    """Work out everything that takes long; `heard` is told how far it is, and may raise to end it.
+
+    Raises
+    ------
+    EntremetryError
+        If the document is refused or no batch comes of it.
+    """
     around = surroundings(kitchen_text, "kitchen")
     require_fresh_kernels()
     reckoning, sheet = reckoned_sheet(text, file, around, pieces=pieces, mould=mould)
-    told = reader_of(reckoning, sheet, around)
-    return page_files(sheet, today or date.today(), told=told)[f"{sheet.id}.html"].decode()
+    return Prepared(sheet=sheet, told=reader_of(reckoning, sheet, around, heard))
+
+
+def page_of(ready: Prepared, today: date) -> str:
+    """The page of a dessert that is worked out."""
+    files = page_files(ready.sheet, today, told=ready.told)
+    return files[f"{ready.sheet.id}.html"].decode()
+
+
+def file_names(dessert_id: str, forms: Collection[Form]) -> tuple[str, ...]:
+    """Names of the files that a publication in these forms has, in its order."""
+    return tuple(dessert_id + ending for form in Form if form in forms for ending in ENDINGS[form])
 
 
 def published_files(

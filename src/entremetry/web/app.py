@@ -26,6 +26,7 @@ from entremetry.web import (
     new_plan_page,
     plan_page,
     plans_page,
+    publish_page,
     rebalance_page,
     recipe_page,
     revision_page,
@@ -36,6 +37,7 @@ from entremetry.web.assets import Static
 from entremetry.web.forms import posted
 from entremetry.web.plan_work import PlanWork
 from entremetry.web.protection import UPLOAD, Protection
+from entremetry.web.publish_work import PublishWork
 from entremetry.web.refusals import HANDLERS
 from entremetry.web.secret import token
 from entremetry.web.temperature_warming import begin_warming
@@ -45,6 +47,7 @@ from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
 EDIT = "/desserts/{id}/edit"
+PUBLISH = "/desserts/{id}/publish"
 PLAN = "/plans/{id:int}"
 MAKING = "/plans/making/{key}"
 
@@ -69,6 +72,7 @@ def build_app(home: Path | None = None) -> Starlette:
     )
     app.state.temperatures = TemperatureWork()
     app.state.plans = PlanWork()
+    app.state.publications = PublishWork()
     return app
 
 
@@ -78,10 +82,17 @@ def routes() -> list[BaseRoute]:
         Route("/", library_page.show_library),
         Route(DESSERT, dessert_page.show_dessert),
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
-        Route(f"{DESSERT}/page", recipe_page.show_recipe),
+        Route(f"{DESSERT}/page", publish_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
         Route(f"{DESSERT}/print.pdf", recipe_page.show_print_sheet),
         Route(f"{DESSERT}/quantities.xlsx", recipe_page.show_quantities),
+        Route(PUBLISH, publish_page.show_publish),
+        Route(f"{PUBLISH}/progress", publish_page.show_progress),
+        Route(f"{PUBLISH}/preview", publish_page.show_preview),
+        Route(f"{PUBLISH}/all.zip", publish_page.send_all),
+        Route(f"{PUBLISH}/files/{{name}}", publish_page.send_file),
+        Route(f"{PUBLISH}/stop", posted(publish_page.stop), methods=["POST"]),
+        Route(f"{PUBLISH}/begin", posted(publish_page.begin), methods=["POST"]),
         Route(f"{DESSERT}/checks", checks_page.show_checks),
         Route(f"{DESSERT}/diagnosis", checks_page.show_diagnosis),
         Route(f"{DESSERT}/temperatures", temperatures_page.show_first),
@@ -139,4 +150,5 @@ async def _lifespan(app: Starlette) -> AsyncIterator[None]:
         yield
     finally:
         app.state.plans.stop_all()
+        app.state.publications.stop_all()
         app.state.workbench.library.close()

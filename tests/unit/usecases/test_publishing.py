@@ -16,6 +16,7 @@ from entremetry.usecases.publishing import (
     Form,
     Wishes,
     allergen_words,
+    file_names,
     publish,
     published_files,
 )
@@ -102,3 +103,10 @@ def test_what_was_there_stays_if_one_file_cannot_be_replaced(tmp_path: Path) -> 
         write_together(tmp_path, {"page.html": b"new", "section.svg": b"new"})
     assert (tmp_path / "page.html").read_text("utf-8") == "old"
     assert {path.name for path in tmp_path.iterdir()} == {"page.html", "section.svg"}
+
+
+def test_names_of_files_are_those_that_are_written() -> None:
+    sheet = batch_of_text(demo_texts()["mango-coconut-lime-glass"])
+    for form in Form:
+        written = published_files(sheet, DAY, Wishes(forms=(form,)))
+        assert file_names(sheet.id, (form,)) == tuple(written)
