@@ -23,6 +23,7 @@ PAGES = {
     "ingredient": "larder/cream-35",
     "kitchen": "kitchen",
     "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
+    "label": "desserts/blackcurrant-vanilla-dome/label",
     "sources": "sources",
 }
 TEXT_SPACING = """
