@@ -23,6 +23,8 @@ PAGES = {
     "ingredient": "larder/cream-35",
     "kitchen": "kitchen",
     "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
+    "adapt": "desserts/mango-coconut-lime-glass/adapt?work=1&own=glass&diameter=80&height=60",
+    "adapt, refused": "desserts/mango-coconut-lime-glass/adapt?work=1&own=glass&diameter=wide",
     "label": "desserts/blackcurrant-vanilla-dome/label",
     "sources": "sources",
 }

@@ -12,6 +12,7 @@ from starlette.routing import BaseRoute, Mount, Route
 
 from entremetry.store import home_folder, open_library
 from entremetry.web import (
+    adapt_page,
     anew_page,
     backup_page,
     bench_page,
@@ -88,6 +89,8 @@ def routes() -> list[BaseRoute]:
         Route(f"{DESSERT}/print.pdf", recipe_page.show_print_sheet),
         Route(f"{DESSERT}/quantities.xlsx", recipe_page.show_quantities),
         Route(f"{DESSERT}/label", label_page.show_label),
+        Route(f"{DESSERT}/adapt", adapt_page.show_adapt, methods=["GET"]),
+        Route(f"{DESSERT}/adapt", posted(adapt_page.keep), methods=["POST"]),
         Route(PUBLISH, publish_page.show_publish),
         Route(f"{PUBLISH}/progress", publish_page.show_progress),
         Route(f"{PUBLISH}/preview", publish_page.show_preview),
