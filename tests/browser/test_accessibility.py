@@ -25,6 +25,7 @@ PAGES = {
     "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
     "adapt": "desserts/mango-coconut-lime-glass/adapt?work=1&own=glass&diameter=80&height=60",
     "adapt, refused": "desserts/mango-coconut-lime-glass/adapt?work=1&own=glass&diameter=wide",
+    "cost": "desserts/blackcurrant-vanilla-dome/cost",
     "label": "desserts/blackcurrant-vanilla-dome/label",
     "sources": "sources",
 }

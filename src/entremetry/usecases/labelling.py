@@ -4,23 +4,32 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.reckoning import Reckoning
-from entremetry.errors import QuantityError, nearest_names
+from entremetry.errors import QuantityError, UnknownName, nearest_names
 from entremetry.labels.cost import Cost, batch_cost
 from entremetry.labels.label import Label, label
 from entremetry.labels.naming import Rules
 from entremetry.store.files import read_text
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
 
+if TYPE_CHECKING:
+    from entremetry.labels.price_document import PriceDocument
+    from entremetry.larder.larder import Larder
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Prices:
-    """A price document at hand as text, and what to call it."""
+    """A price document at hand as text, and what to call it.
+
+    One that is `shared` by several desserts may price what this one does not know.
+    """
 
     text: str
     file: str = "prices"
+    shared: bool = False
 
 
 def label_of(
@@ -94,6 +103,8 @@ def _cost(reckoning: Reckoning, pieces: int, prices: Prices, around: Surrounding
 
     document, tree = read_prices(prices.text, file=prices.file)
     dessert = reckoning.dessert
+    if prices.shared:
+        document = _known(document, dessert.larder)
     by_id = priced(
         document,
         dessert.larder,
@@ -102,3 +113,18 @@ def _cost(reckoning: Reckoning, pieces: int, prices: Prices, around: Surrounding
         file=prices.file,
     )
     return batch_cost(reckoning, pieces, by_id, document)
+
+
+def _known(document: PriceDocument, larder: Larder) -> PriceDocument:
+    """The prices of what a larder has."""
+    kept = {name: price for name, price in document.prices.items() if knows(larder, name)}
+    return document.model_copy(update={"prices": kept})
+
+
+def knows(larder: Larder, name: str) -> bool:
+    """Whether a larder has an ingredient of this id or name."""
+    try:
+        larder.find(name)
+    except UnknownName:
+        return False
+    return True

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from typing import TYPE_CHECKING, ClassVar
 
@@ -42,6 +42,7 @@ class Side:
     name: str
     drawing: Markup
     numbers: Mapping[str, str]
+    components: Mapping[str, str]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,6 +62,7 @@ class AdaptPage:
     after: Side | None = None
     changes: tuple[Change, ...] = ()
     cautions: tuple[Change, ...] = ()
+    names: Mapping[str, str] = field(default_factory=dict)
     new_name: str = ""
     trouble: str = ""
 
@@ -150,6 +152,7 @@ def _answered(
         page,
         before=_side(stored.text, stored.id, kitchen),
         after=after,
+        names=after.components,
         changes=tuple(each for each in adapted.changes if each.kind != "caution"),
         cautions=tuple(each for each in adapted.changes if each.kind == "caution"),
         new_name=page.fields.get("new_name", "") or name,
@@ -158,7 +161,12 @@ def _answered(
 
 def _side(text: str, file: str, kitchen: str | None) -> Side:
     found = answer(text, file, Choices(), kitchen)
-    return Side(name=found.sheet.name, drawing=found.drawing, numbers=_numbers(found.sheet))
+    return Side(
+        name=found.sheet.name,
+        drawing=found.drawing,
+        numbers=_numbers(found.sheet),
+        components={each.id: each.name for each in found.sheet.components},
+    )
 
 
 def _numbers(sheet: BatchSheet) -> dict[str, str]:
