@@ -44,6 +44,7 @@ def cost_as_json(cost: Cost, serves: int) -> dict[str, Any]:
         ),
         **money(labour=cost.labour, energy=cost.energy, price_per_piece=cost.price_per_piece),
         "labour_min": round(cost.labour_minutes, 1),
+        "labour_because": cost.labour_because,
         "energy_kwh": round(cost.energy_kwh, 3),
         "energy_because": cost.energy_because,
         "margin_percent": None if cost.margin is None else round(cost.margin * 100.0, 2),
@@ -108,6 +109,8 @@ def cost_lines(cost: Cost, serves: int) -> Iterator[str]:
         yield f"  What drives it: {named}"
     if cost.missing:
         yield f"  No price: {', '.join(cost.missing)}"
+    if cost.labour is not None:
+        yield f"  Hands: {cost.labour_because}."
     if cost.energy:
         yield f"  Energy is an estimate: {cost.energy_because}."
 

@@ -21,6 +21,12 @@ def label(
     prices: Annotated[
         Path | None, typer.Option(help="A price document (YAML), for the cost.")
     ] = None,
+    plan: Annotated[
+        Path | None,
+        typer.Option(
+            help="A plan (JSON) that has this dessert, for its hours of hands.", metavar="FILE"
+        ),
+    ] = None,
     json: Json = False,
 ) -> None:
     """Draft the label: nutrition, allergens, list of ingredients, and what a piece costs."""
@@ -28,6 +34,6 @@ def label(
     from entremetry.usecases.labelling import label_of
 
     drafted = label_of(
-        file, pieces=pieces, mould=mould, kitchen=kitchen, rules=rules, prices=prices
+        file, pieces=pieces, mould=mould, kitchen=kitchen, rules=rules, prices=prices, plan=plan
     )
     typer.echo(as_json(drafted) if json else as_text(drafted))

@@ -51,6 +51,17 @@ class Driver:
     share: float
 
 
+METHOD_HANDS = "the hands-on time that the steps of the method state, or that is usual for them"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hands:
+    """Minutes of hands for a batch, and where they are from."""
+
+    minutes: float
+    because: str
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cost:
     """Cost of a batch in one currency; with a price `missing` every total is 'at least'.
@@ -67,6 +78,7 @@ class Cost:
     whole_packs_total: float
     waste: Waste
     labour_minutes: float
+    labour_because: str
     labour: float | None
     energy_kwh: float
     energy: float | None
@@ -84,15 +96,21 @@ class Cost:
 
 
 def batch_cost(
-    reckoning: Reckoning, pieces: int, prices: Mapping[str, Price], document: PriceDocument
+    reckoning: Reckoning,
+    pieces: int,
+    prices: Mapping[str, Price],
+    document: PriceDocument,
+    *,
+    planned: Hands | None = None,
 ) -> Cost:
-    """Cost of a batch of so many pieces."""
+    """Cost of a batch of so many pieces; hands as planned, else as the method has them."""
     required = reckoning.requirements(pieces)
     weighed = _weighed(reckoning, required)
     ingredients = tuple(_ingredient(*each, prices) for each in weighed.values())
     per_kilogram = {name: price.per_kilogram for name, price in prices.items()}
     total = math.fsum(each.cost or 0.0 for each in ingredients)
-    minutes = _hands(reckoning, required, pieces)
+    hands = planned or Hands(minutes=_hands(reckoning, required, pieces), because=METHOD_HANDS)
+    minutes = hands.minutes
     kwh = batch_energy(reckoning, required) / JOULES_PER_KWH
     labour = None if document.labour_per_hour is None else minutes / 60 * document.labour_per_hour
     energy = None if document.energy_per_kwh is None else kwh * document.energy_per_kwh
@@ -107,6 +125,7 @@ def batch_cost(
         whole_packs_total=math.fsum(each.packs_cost or 0.0 for each in ingredients),
         waste=waste(reckoning, required, pieces, per_kilogram, total),
         labour_minutes=minutes,
+        labour_because=hands.because,
         labour=labour,
         energy_kwh=kwh,
         energy=energy,
