@@ -11,10 +11,11 @@ from urllib.parse import urlencode
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
-from entremetry.errors import Conflict, DocumentError, EntremetryError
+from entremetry.errors import Conflict, DocumentError, EntremetryError, QuantityError
 from entremetry.publish.typography import grams
 from entremetry.usecases.labelling import Prices, label_of_text
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
+from entremetry.usecases.planned_hands import served_in
 from entremetry.usecases.price_list import STARTER, price_list, save_price_list, undo_price_list
 from entremetry.web.answers import Choices
 from entremetry.web.choosing import choices
@@ -29,14 +30,16 @@ from entremetry.web.cost_form import (
 )
 from entremetry.web.forms import Form
 from entremetry.web.rendering import rendered
+from entremetry.web.wording import when
 from entremetry.web.workbench import workbench_of
 
 if TYPE_CHECKING:
     from entremetry.labels.cost import Cost
     from entremetry.larder.larder import Larder
     from entremetry.store import StoredDocument
+    from entremetry.store.library import Library
 
-CARRIED = ("pieces", "mould")
+CARRIED = ("pieces", "mould", "plan")
 DRIVERS = 8
 
 
@@ -64,6 +67,8 @@ class CostPage:
     carried: tuple[tuple[str, str], ...]
     started_from: int
     can_undo: bool
+    plan: str = ""
+    plans: tuple[tuple[str, str], ...] = ()
     rows: tuple[PriceRow, ...] = ()
     whole: tuple[tuple[str, str, str, str], ...] = ()
     cost: Cost | None = None
@@ -129,9 +134,12 @@ def _page(
         started_from=listed.revision,
         can_undo=listed.can_undo,
         trouble=faults.get("", ""),
+        plan=asked.get("plan", ""),
+        plans=_plans(library, stored.id),
     )
     try:
-        cost = _cost(stored.text, stored.id, choices(asked), kitchen, text)
+        plan = _plan_text(library, page.plan)
+        cost = _cost(stored.text, stored.id, choices(asked), kitchen, text, plan)
     except EntremetryError as error:
         return replace(page, trouble=f"{error}.")
     ids = [each.id for each in cost.ingredients]
@@ -165,16 +173,49 @@ def _row(
 
 
 @lru_cache(maxsize=64)
-def _cost(text: str, file: str, chosen: Choices, kitchen: str | None, prices: str) -> Cost:
+def _cost(
+    text: str,
+    file: str,
+    chosen: Choices,
+    kitchen: str | None,
+    prices: str,
+    plan: str | None = None,
+) -> Cost:
     drafted = label_of_text(
         text,
         file=file,
         pieces=chosen.pieces,
         mould=chosen.mould,
         kitchen_text=kitchen,
-        prices=Prices(text=prices, shared=True),
+        prices=Prices(text=prices, shared=True, plan=plan),
     )
     return cast("Cost", drafted.cost)
+
+
+def _plans(library: Library, dessert_id: str) -> tuple[tuple[str, str], ...]:
+    """Numbers and names of the kept plans that have tasks for a dessert."""
+    return tuple(
+        (str(kept.id), f"{kept.name}, {when(kept.made_at)}")
+        for kept in library.plans.all()
+        if dessert_id in _served(kept.text)
+    )
+
+
+@lru_cache(maxsize=64)
+def _served(text: str) -> frozenset[str]:
+    try:
+        return served_in(text)
+    except EntremetryError:
+        return frozenset()
+
+
+def _plan_text(library: Library, number: str) -> str | None:
+    """Text of the plan that was chosen; EntremetryError if there is none of that number."""
+    if not number:
+        return None
+    if not (number.isascii() and number.isdigit() and len(number) <= 9):
+        raise QuantityError(f"plan '{number[:40]}'", "the number of a plan that is kept")
+    return library.plans.plan(int(number)).text
 
 
 def _larder(stored: StoredDocument, kitchen: str | None) -> Larder:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
 
 from entremetry.store import Kind
@@ -125,3 +127,35 @@ def test_what_somebody_saved_meanwhile_is_not_lost(client: Client) -> None:
 def test_a_form_from_elsewhere_keeps_nothing(client: Client) -> None:
     assert client.send(PAGE, FIELDS).status == 403
     assert price_list(client.app.state.workbench.library).revision == 0
+
+
+def test_hands_can_be_taken_from_a_kept_plan(client: Client) -> None:
+    plans = client.app.state.workbench.library.plans
+    tasks = [
+        {
+            "id": "plain-cream/cream/x-1",
+            "dessert": "plain-cream",
+            "hands_on_min": 40,
+            "together": [],
+        },
+    ]
+    served = [{"dessert": "plain-cream", "pieces": 6}]
+    mine = plans.keep("Cream for Sunday", json.dumps({"served": served, "tasks": tasks}))
+    plans.keep("Of something else", json.dumps({"served": [], "tasks": []}))
+    plans.keep("Broken", "{}")
+    client.post(PAGE, FIELDS)
+    reply = client.get(f"{PAGE}?plan={mine.id}")
+    assert "Hands, 40 min in all" in plain(reply.words)
+    assert "this dessert's hands-on time in the plan for 6 pieces" in plain(reply.words)
+    assert "Cream for Sunday" in reply.words and "Of something else" not in reply.words
+    assert "steps of the method" in client.get(PAGE).words
+    assert (
+        client.post(PAGE, {**FIELDS, "plan": str(mine.id), "started_from": "1"})
+        .headers["location"]
+        .endswith(f"plan={mine.id}")
+    )
+
+
+@pytest.mark.parametrize("number", ["99", "mine"])
+def test_a_plan_that_is_not_there_is_told(client: Client, number: str) -> None:
+    assert "This does not work yet" in client.get(f"{PAGE}?plan={number}").words
