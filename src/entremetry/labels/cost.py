@@ -10,7 +10,7 @@ from entremetry.agenda.hands_on import hands_on
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.requirement import Requirement
 from entremetry.labels.content import WATER
-from entremetry.labels.power import BECAUSE, JOULES_PER_KWH, batch_energy
+from entremetry.labels.power import JOULES_PER_KWH, batch_energy
 from entremetry.labels.price_document import PriceDocument
 from entremetry.labels.pricing import Price
 from entremetry.labels.waste import Waste, waste
@@ -111,7 +111,8 @@ def batch_cost(
     total = math.fsum(each.cost or 0.0 for each in ingredients)
     hands = planned or Hands(minutes=_hands(reckoning, required, pieces), because=METHOD_HANDS)
     minutes = hands.minutes
-    kwh = batch_energy(reckoning, required) / JOULES_PER_KWH
+    power = batch_energy(reckoning, required)
+    kwh = power.joules / JOULES_PER_KWH
     labour = None if document.labour_per_hour is None else minutes / 60 * document.labour_per_hour
     energy = None if document.energy_per_kwh is None else kwh * document.energy_per_kwh
     whole = total + (labour or 0.0) + (energy or 0.0)
@@ -129,7 +130,7 @@ def batch_cost(
         labour=labour,
         energy_kwh=kwh,
         energy=energy,
-        energy_because=BECAUSE,
+        energy_because=power.because,
         total=whole,
         margin=document.margin,
         price_per_piece=None
