@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import ClassVar
 
 from starlette.requests import Request
 from starlette.responses import Response
 
+from entremetry.dessert.document import MAX_PIECES
 from entremetry.errors import EntremetryError
 from entremetry.labels import english
 from entremetry.labels.ingredient_list import Listed
@@ -98,7 +99,10 @@ def _labels(
     text: str, file: str, fields: Mapping[str, str], kitchen: str | None
 ) -> tuple[tuple[ShownLabel, ...], str]:
     try:
-        return _both(text, file, choices(fields), kitchen), ""
+        chosen = choices(fields)
+        if chosen.pieces is not None and 1 <= chosen.pieces <= MAX_PIECES:
+            chosen = replace(chosen, pieces=None)  # a label is of one piece
+        return _both(text, file, chosen, kitchen), ""
     except EntremetryError as error:
         return (), f"{error}."
 
