@@ -46,6 +46,7 @@ def cost_as_json(cost: Cost, serves: int) -> dict[str, Any]:
         ),
         **money(labour=cost.labour, energy=cost.energy, price_per_piece=cost.price_per_piece),
         "labour_min": round(cost.labour_minutes, 1),
+        "labour_because": cost.labour_because,
         "energy_kwh": round(cost.energy_kwh, 3),
         "energy_because": cost.energy_because,
         "margin_percent": None if cost.margin is None else round(cost.margin * 100.0, 2),
@@ -129,6 +130,8 @@ def _remarks(cost: Cost) -> Iterator[str]:
         yield say("What drives it: {drivers}", drivers=named)
     if cost.missing:
         yield say("No price: {ingredients}", ingredients=", ".join(cost.missing))
+    if cost.labour is not None:
+        yield say("Hands: {reason}.", reason=cost.labour_because)
     if cost.energy:
         yield say("Energy is an estimate: {reason}.", reason=cost.energy_because)
 

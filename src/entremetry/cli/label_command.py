@@ -22,6 +22,12 @@ def label(
         Path | None, typer.Option(help="A price document (YAML), for the cost.")
     ] = None,
     language: LanguageCode = "en",
+    plan: Annotated[
+        Path | None,
+        typer.Option(
+            help="A plan (JSON) that has this dessert, for its hours of hands.", metavar="FILE"
+        ),
+    ] = None,
     json: Json = False,
 ) -> None:
     """Draft the label: nutrition, allergens, list of ingredients, and what a piece costs.
@@ -34,6 +40,6 @@ def label(
 
     with in_language(language):
         drafted = label_of(
-            file, pieces=pieces, mould=mould, kitchen=kitchen, rules=rules, prices=prices
+            file, pieces=pieces, mould=mould, kitchen=kitchen, rules=rules, prices=prices, plan=plan
         )
         typer.echo(as_json(drafted) if json else as_text(drafted))

@@ -10,12 +10,12 @@ from entremetry.agenda.hands_on import hands_on
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.requirement import Requirement
 from entremetry.labels.content import WATER
-from entremetry.labels.power import BECAUSE, JOULES_PER_KWH, batch_energy
+from entremetry.labels.power import JOULES_PER_KWH, batch_energy
 from entremetry.labels.price_document import PriceDocument
 from entremetry.labels.pricing import Price
 from entremetry.labels.waste import Waste, waste
 from entremetry.larder.spoken_name import ingredient_name
-from entremetry.words import say
+from entremetry.words import say, say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,6 +53,19 @@ class Driver:
     share: float
 
 
+METHOD_HANDS = say_later(
+    "the hands-on time that the steps of the method state, or that is usual for them"
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hands:
+    """Minutes of hands for a batch, and where they are from."""
+
+    minutes: float
+    because: str
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Cost:
     """Cost of a batch in one currency; with a price `missing` every total is 'at least'.
@@ -69,6 +82,7 @@ class Cost:
     whole_packs_total: float
     waste: Waste
     labour_minutes: float
+    labour_because: str
     labour: float | None
     energy_kwh: float
     energy: float | None
@@ -86,16 +100,23 @@ class Cost:
 
 
 def batch_cost(
-    reckoning: Reckoning, pieces: int, prices: Mapping[str, Price], document: PriceDocument
+    reckoning: Reckoning,
+    pieces: int,
+    prices: Mapping[str, Price],
+    document: PriceDocument,
+    *,
+    planned: Hands | None = None,
 ) -> Cost:
-    """Cost of a batch of so many pieces."""
+    """Cost of a batch of so many pieces; hands as planned, else as the method has them."""
     required = reckoning.requirements(pieces)
     weighed = _weighed(reckoning, required)
     ingredients = tuple(_ingredient(*each, prices) for each in weighed.values())
     per_kilogram = {name: price.per_kilogram for name, price in prices.items()}
     total = math.fsum(each.cost or 0.0 for each in ingredients)
-    minutes = _hands(reckoning, required, pieces)
-    kwh = batch_energy(reckoning, required) / JOULES_PER_KWH
+    hands = planned or Hands(minutes=_hands(reckoning, required, pieces), because=say(METHOD_HANDS))
+    minutes = hands.minutes
+    power = batch_energy(reckoning, required)
+    kwh = power.joules / JOULES_PER_KWH
     labour = None if document.labour_per_hour is None else minutes / 60 * document.labour_per_hour
     energy = None if document.energy_per_kwh is None else kwh * document.energy_per_kwh
     whole = total + (labour or 0.0) + (energy or 0.0)
@@ -109,10 +130,11 @@ def batch_cost(
         whole_packs_total=math.fsum(each.packs_cost or 0.0 for each in ingredients),
         waste=waste(reckoning, required, pieces, per_kilogram, total),
         labour_minutes=minutes,
+        labour_because=hands.because,
         labour=labour,
         energy_kwh=kwh,
         energy=energy,
-        energy_because=say(BECAUSE),
+        energy_because=power.because,
         total=whole,
         margin=document.margin,
         price_per_piece=None

@@ -27,6 +27,7 @@ from entremetry.timings.thawing import thawing
 
 CELLS = 400  # of a section: 1 % from the time of many more
 Axis = tuple[float, float, int]  # from, to, points
+Heard = Callable[[int, int], None]  # told how many points are done, and of how many
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -149,22 +150,42 @@ def in_mould(reckoning: Reckoning, shape: ShapeDocument) -> Reckoning:
     return reckon(in_proportion(reckoning, mould, shape), read_mesh=_no_mesh)
 
 
+def size(family: Family) -> int:
+    """How many points a table of a family has."""
+    return math.prod(count for _low, _high, count in family.axes)
+
+
 def cold_tables(
-    reckoning: Reckoning, kitchen: KitchenDocument | None
+    reckoning: Reckoning, kitchen: KitchenDocument | None, heard: Heard | None = None
 ) -> dict[str, dict[str, ColdTable]]:
-    """Tables by family and step; a family in which something does not fit has none."""
+    """Tables by family and step; a family in which something does not fit has none.
+
+    `heard` is told of each point; what it raises ends the work.
+    """
     steps = timed(reckoning)
     if not steps or reckoning.dessert.document.portions is not None:
         return {}
-    found = {name: _tables(reckoning, family, kitchen) for name, family in FAMILIES.items()}
+    found, done = {}, 0
+    for name, family in FAMILIES.items():
+        found[name] = _tables(reckoning, family, kitchen, _counting(heard, done))
+        done += size(family)
     return {name: tables for name, tables in found.items() if tables}
 
 
+def _counting(heard: Heard | None, before: int) -> Callable[[int], None]:
+    """Tell of points of one family, which come after so many others."""
+    whole = sum(size(family) for family in FAMILIES.values())
+    return lambda done: None if heard is None else heard(before + done, whole)
+
+
 def _tables(
-    reckoning: Reckoning, family: Family, kitchen: KitchenDocument | None
+    reckoning: Reckoning,
+    family: Family,
+    kitchen: KitchenDocument | None,
+    tell: Callable[[int], None],
 ) -> dict[str, ColdTable]:
     try:
-        told = list(_told(reckoning, family, kitchen))
+        told = list(_told(reckoning, family, kitchen, tell))
     except EntremetryError:
         return {}
     return {
@@ -177,9 +198,13 @@ def _tables(
 
 
 def _told(
-    reckoning: Reckoning, family: Family, kitchen: KitchenDocument | None
+    reckoning: Reckoning,
+    family: Family,
+    kitchen: KitchenDocument | None,
+    tell: Callable[[int], None],
 ) -> Iterator[dict[str, float]]:
-    for place in product(*(points(axis) for axis in family.axes)):
+    for done, place in enumerate(product(*(points(axis) for axis in family.axes))):
+        tell(done)
         yield minutes(in_mould(reckoning, family.shape(*place)), kitchen)
 
 

@@ -14,6 +14,7 @@ from entremetry.dessert.needs import piece_share
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.formula.gelatine_swap import dry_part, in_place_of
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.publish.cold_tables import ColdTable, points
 from entremetry.publish.reader_amounts import coated, coefficients, draws, film_of, top_only
 from entremetry.publish.reader_measures import Words, measure_words, packed
@@ -66,7 +67,7 @@ def reader_model(
         ],
         "order": [c.id for c in reversed(reckoning.dessert.components)],
         "fill": [_fill(reckoning, step.component, step.mass) for step in sheet.fill_steps],
-        "gelatines": [{"id": g.id, "name": g.name} for g in gelatines],
+        "gelatines": [{"id": g.id, "name": ingredient_name(g)} for g in gelatines],
         "measures": {
             system: packed(_words(reckoning, sheet, gelatines, system), texts)
             for system in SYSTEMS

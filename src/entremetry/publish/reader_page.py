@@ -12,7 +12,7 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.labels.english import row_name
 from entremetry.labels.label import Label, label
 from entremetry.labels.naming import Rules
-from entremetry.publish.cold_tables import cold_tables, minutes, timed
+from entremetry.publish.cold_tables import Heard, cold_tables, minutes, timed
 from entremetry.publish.days_ahead import Ahead, days_ahead
 from entremetry.publish.pitfalls import Pitfall, pitfalls
 from entremetry.publish.reader_model import ColdTimes, reader_model
@@ -46,11 +46,14 @@ class Reader:
     questions: tuple[ReaderQuestion, ...] = ()
 
 
-def cold_times(reckoning: Reckoning, kitchen: KitchenDocument | None) -> ColdTimes | None:
+def cold_times(
+    reckoning: Reckoning, kitchen: KitchenDocument | None, heard: Heard | None = None
+) -> ColdTimes | None:
     """Freezing and thawing in the own mould and in others; None if nothing is frozen."""
     if not timed(reckoning):
         return None
-    return ColdTimes(tables=cold_tables(reckoning, kitchen), own=minutes(reckoning, kitchen))
+    tables = cold_tables(reckoning, kitchen, heard)
+    return ColdTimes(tables=tables, own=minutes(reckoning, kitchen))
 
 
 def reader(

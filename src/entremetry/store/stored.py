@@ -12,6 +12,7 @@ class Kind(StrEnum):
 
     DESSERT = "dessert"
     KITCHEN = "kitchen"
+    PRICES = "prices"
 
 
 class Origin(StrEnum):

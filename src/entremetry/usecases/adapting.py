@@ -16,21 +16,29 @@ from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.translating import without_strangers
-from entremetry.errors import QuantityError, UnknownName
+from entremetry.documents import edited, read_tree, validate
+from entremetry.errors import DocumentError, Fault, OutsideRange, QuantityError, UnknownName
 from entremetry.kitchen.mould import Mould
+from entremetry.kitchen.mould import mould as mould_of
+from entremetry.kitchen.shape_fault import shape_fault
 from entremetry.physics.gelatine import BloomRule
 from entremetry.store.files import read_text
 from entremetry.store.kernel_cache import require_fresh_kernels
+from entremetry.store.shelf import no_mesh
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
 from entremetry.usecases.rebalancing import opener
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Adaptation:
-    """What a dessert is to be adapted to; a mould and a vessel exclude each other."""
+    """What a dessert is to be adapted to; a mould and a vessel exclude each other.
+
+    `own` is a mould of one's own, written as in a document: it stands in for a name.
+    """
 
     mould: str | None = None
     vessel: str | None = None
+    own: str | None = None
     swaps: tuple[Swap, ...] = ()
     pieces: int | None = None
     rule: BloomRule = BloomRule.LINEAR
@@ -79,6 +87,8 @@ def consistent(result: Adapted) -> Adapted:
 
 def _adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> Adapted:
     _require_something(asked, around)
+    own = None if asked.own is None else own_mould(asked.own)
+    around = around if own is None else replace(around, own=(own,))
 
     @lru_cache(maxsize=8)
     def reckon(new: str) -> Reckoning:
@@ -89,8 +99,8 @@ def _adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> A
         result = adapted_text(text, asked.swaps, opener(file, around), rule=asked.rule)
     named = asked.mould or asked.vessel
     require_fresh_kernels()
-    if named is not None:
-        mould = _mould(named, reckon(text), around, vessel=asked.vessel is not None)
+    if named is not None or own is not None:
+        mould = own or _mould(named or "", reckon(text), around, vessel=asked.vessel is not None)
         new, changes = moulded_text(
             result.text,
             mould,
@@ -99,6 +109,8 @@ def _adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> A
             kitchen=around.kitchen,
             others=around.moulds.values(),
         )
+        if asked.own is not None:
+            new = edited(new, ("mould",), read_tree(asked.own, file="mould").data)
     elif asked.pieces is not None:
         new, changes = pieces_text(result.text, asked.pieces, reckon, around.kitchen)
     elif around.kitchen is not None:
@@ -110,10 +122,31 @@ def _adapted(text: str, asked: Adaptation, file: str, around: Surroundings) -> A
     return replace(result, text=new, changes=(*result.changes, *changes))
 
 
+def own_mould(text: str) -> Mould:
+    """A mould as a document writes it.
+
+    Raises
+    ------
+    DocumentError
+        If it is no mould, or its measures make no shape.
+    """
+    from entremetry.kitchen.mould_document import MouldDocument
+
+    tree = read_tree(text, file="mould")
+    document = validate(MouldDocument, tree, file="mould")
+    try:
+        return mould_of(document, read_mesh=no_mesh)
+    except OutsideRange as error:
+        found, accepted = shape_fault(error)
+        raise DocumentError(
+            [Fault(file="mould", field="shape", found=found, accepted=accepted)]
+        ) from None
+
+
 def _require_something(asked: Adaptation, around: Surroundings) -> None:
     if asked.mould is not None and asked.vessel is not None:
         raise QuantityError("a mould and a vessel", "one of the two")
-    named = asked.mould or asked.vessel or asked.swaps or around.kitchen
+    named = asked.mould or asked.vessel or asked.own or asked.swaps or around.kitchen
     if not (named or asked.pieces is not None):
         raise QuantityError(
             "nothing to adapt to",

@@ -47,7 +47,7 @@ class Surroundings:
     kitchen_file: str = "kitchen"
     kitchen_tree: Tree | None = None
     read_mesh: Callable[[str], bytes] = no_mesh
-    more: tuple[Mould, ...] = ()
+    own: tuple[Mould, ...] = ()
 
     @cached_property
     def larder(self) -> Larder:
@@ -65,17 +65,17 @@ class Surroundings:
 
     @cached_property
     def moulds(self) -> Mapping[str, Mould]:
-        """The built-in shelf with the kitchen's own moulds."""
-        more = {mould.id: mould for mould in self.more}
+        """The built-in shelf with the kitchen's own moulds, and any beside them."""
+        beside = {mould.id: mould for mould in self.own}
         if self.kitchen is None:
-            return {**built_in_moulds(), **more}
+            return {**built_in_moulds(), **beside}
         own = moulds_of(
             self.kitchen,
             file=self.kitchen_file,
             read_mesh=self.read_mesh,
             tree=self.kitchen_tree,
         )
-        return {**built_in_moulds(), **own, **more}
+        return {**built_in_moulds(), **own, **beside}
 
     @property
     def fan(self) -> bool | None:

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.reckoning import Reckoning
-from entremetry.errors import QuantityError, nearest_names
-from entremetry.labels.cost import Cost, batch_cost
+from entremetry.errors import QuantityError, UnknownName, nearest_names
+from entremetry.labels.cost import Cost, Hands, batch_cost
 from entremetry.labels.label import Label, label
 from entremetry.labels.naming import Rules
 from entremetry.store.files import read_text
@@ -18,15 +19,25 @@ from entremetry.usecases.batch import (
     surroundings,
     surroundings_of,
 )
-from entremetry.words import speaking
+from entremetry.words import say, speaking
+
+if TYPE_CHECKING:
+    from entremetry.labels.price_document import PriceDocument
+    from entremetry.larder.larder import Larder
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Prices:
-    """A price document at hand as text, and what to call it."""
+    """A price document at hand as text, and what to call it.
+
+    One that is `shared` by several desserts may price what this one does not know. Hands are
+    taken from the text of a `plan`, if there is one.
+    """
 
     text: str
     file: str = "prices"
+    shared: bool = False
+    plan: str | None = None
 
 
 def label_of(
@@ -37,6 +48,7 @@ def label_of(
     kitchen: Path | None = None,
     rules: str = "eu",
     prices: Path | None = None,
+    plan: Path | None = None,
 ) -> Label:
     """The label of a document in a file.
 
@@ -48,7 +60,12 @@ def label_of(
     text = read_text(path, what="dessert document")
     given = None
     if prices is not None:
-        given = Prices(text=read_text(prices, what="price document"), file=str(prices))
+        planned = None if plan is None else read_text(plan, what="plan")
+        given = Prices(
+            text=read_text(prices, what="price document"), file=str(prices), plan=planned
+        )
+    elif plan is not None:
+        raise QuantityError("a plan without prices", "--plan FILE together with --prices FILE")
     around = surroundings_of(path, kitchen)
     return _label(text, str(path), around, mould, pieces, rules, given)
 
@@ -112,6 +129,8 @@ def _cost(reckoning: Reckoning, pieces: int, prices: Prices, around: Surrounding
 
     document, tree = read_prices(prices.text, file=prices.file)
     dessert = reckoning.dessert
+    if prices.shared:
+        document = _known(document, dessert.larder)
     by_id = priced(
         document,
         dessert.larder,
@@ -119,4 +138,36 @@ def _cost(reckoning: Reckoning, pieces: int, prices: Prices, around: Surrounding
         tree=tree,
         file=prices.file,
     )
-    return batch_cost(reckoning, pieces, by_id, document)
+    return batch_cost(
+        reckoning, pieces, by_id, document, planned=_planned(prices.plan, reckoning, pieces)
+    )
+
+
+def _planned(plan: str | None, reckoning: Reckoning, pieces: int) -> Hands | None:
+    """Hands of a plan, in proportion if it is for another number of pieces."""
+    from entremetry.usecases.planned_hands import planned_hands
+
+    if plan is None:
+        return None
+    found = planned_hands(plan, reckoning.dessert.document.id)
+    because = say(
+        "this dessert's hands-on time in the plan for {pieces} pieces", pieces=found.pieces
+    )
+    if found.pieces != pieces:
+        because = say("{reason}, in proportion to the pieces", reason=because)
+    return Hands(minutes=found.minutes * pieces / found.pieces, because=because)
+
+
+def _known(document: PriceDocument, larder: Larder) -> PriceDocument:
+    """The prices of what a larder has."""
+    kept = {name: price for name, price in document.prices.items() if knows(larder, name)}
+    return document.model_copy(update={"prices": kept})
+
+
+def knows(larder: Larder, name: str) -> bool:
+    """Whether a larder has an ingredient of this id or name."""
+    try:
+        larder.find(name)
+    except UnknownName:
+        return False
+    return True

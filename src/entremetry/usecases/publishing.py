@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -13,6 +13,7 @@ from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.translating import untranslated
 from entremetry.publish import recipe_json_ld, recipe_page, section_svg
+from entremetry.publish.cold_tables import Heard
 from entremetry.publish.description_text import LIMIT, description_text
 from entremetry.publish.reader_page import Reader, cold_times, reader
 from entremetry.publish.spoken_sheet import spoken_sheet
@@ -56,6 +57,24 @@ class Wishes:
 
 
 EVERYTHING = Wishes()
+
+
+ENDINGS: Mapping[Form, tuple[str, ...]] = {
+    Form.PAGE: (".html", ".jsonld", f"-{DRAWING}"),
+    Form.PAPER: (".pdf", "-wall.pdf"),
+    Form.TEXT: ("-description.txt", "-spoken.txt"),
+    Form.TABLES: (".xlsx", ".ods"),
+    Form.PICTURES: ("-section.png", "-card.svg", "-card.png"),
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Prepared:
+    """A dessert worked out for its publication: the sheet, and what its page has beside it."""
+
+    sheet: BatchSheet
+    told: Reader
+    language: str = ENGLISH.code
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -119,6 +138,7 @@ def reader_of(
     sheet: BatchSheet,
     around: Surroundings,
     questions: tuple[ReaderQuestion, ...] = (),
+    heard: Heard | None = None,
 ) -> Reader:
     """What the page has for its reader, with tables of freezing and thawing in other moulds."""
     return reader(
@@ -126,7 +146,7 @@ def reader_of(
         sheet,
         kitchen=around.kitchen,
         fan=around.fan,
-        times=cold_times(reckoning, around.kitchen),
+        times=cold_times(reckoning, around.kitchen, heard),
         measures=around.measures(reckoning.dessert.document),
         questions=questions,
     )
@@ -143,24 +163,66 @@ def page_of_text(
     language: str = ENGLISH.code,
 ) -> str:
     """The page of a document at hand as text, as `publish` would write it."""
+    ready = prepared_of_text(
+        text, file=file, pieces=pieces, mould=mould, kitchen_text=kitchen_text, language=language
+    )
+    return page_of(ready, today or date.today())
+
+
+def prepared_of_text(
+    text: str,
+    *,
+    file: str = "document",
+    pieces: int | None = None,
+    mould: str | None = None,
+    kitchen_text: str | None = None,
+    language: str = ENGLISH.code,
+    heard: Heard | None = None,
+) -> Prepared:
+    """Work out everything that takes long; `heard` is told how far it is, and may raise to end it.
+
+    Raises
+    ------
+    EntremetryError
+        If the document is refused or no batch comes of it.
+    """
     around = surroundings(kitchen_text, "kitchen")
     require_fresh_kernels()
     with in_language(language):
         reckoning, sheet = reckoned_sheet(text, file, around, pieces=pieces, mould=mould)
         questions = questions_of(text, file, reckoning, around, mould)
-        told = reader_of(reckoning, sheet, around, questions)
-        made = page_files(sheet, today or date.today(), told=told)
-        return made[file_name(sheet, ".html")].decode()
+        told = reader_of(reckoning, sheet, around, questions, heard)
+    return Prepared(sheet=sheet, told=told, language=language)
+
+
+def page_of(ready: Prepared, today: date) -> str:
+    """The page of a dessert that is worked out."""
+    with in_language(ready.language):
+        files = page_files(ready.sheet, today, told=ready.told)
+        return files[file_name(ready.sheet, ".html")].decode()
+
+
+def file_names(
+    dessert_id: str, forms: Collection[Form], language: str = ENGLISH.code
+) -> tuple[str, ...]:
+    """Names of the files that a publication in these forms has, in its order."""
+    endings = (ending for form in Form if form in forms for ending in ENDINGS[form])
+    return tuple(name_of_file(dessert_id, ending, language) for ending in endings)
 
 
 def file_name(sheet: BatchSheet, ending: str) -> str:
-    """Name of a file of a publication: 'dome-wall.pdf', and in another language 'dome-wall.fr.pdf'.
+    """Name of a file of a publication in the spoken language."""
+    return name_of_file(sheet.id, ending, current().code)
+
+
+def name_of_file(dessert_id: str, ending: str, language: str) -> str:
+    """Name of a file: 'dome-wall.pdf', and in another language 'dome-wall.fr.pdf'.
 
     So a publication in several languages may lie in one folder.
     """
     part, _, kind = ending.partition(".")
-    code = "" if current() is ENGLISH else f".{current().code}"
-    return f"{sheet.id}{part}{code}.{kind}"
+    code = "" if language == ENGLISH.code else f".{language}"
+    return f"{dessert_id}{part}{code}.{kind}"
 
 
 def published_files(

@@ -183,7 +183,7 @@ def _mould(asking: _Asking, question: OtherMould) -> Answer:
     before = state(asking.text, reckon, kitchen)
     written = _own_mould(asking, question, before.reckoning)
     own = None if written is None else _made(written)
-    around = asking.around if own is None else replace(asking.around, more=(own,))
+    around = asking.around if own is None else replace(asking.around, own=(own,))
     named = own.id if own else question.known
     chosen = around.moulds.get(named, before.reckoning.dessert.mould)
     if named and named not in {*around.moulds, before.reckoning.dessert.mould.id}:

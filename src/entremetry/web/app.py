@@ -12,15 +12,18 @@ from starlette.routing import BaseRoute, Mount, Route
 
 from entremetry.store import home_folder, open_library
 from entremetry.web import (
+    adapt_page,
     anew_page,
     backup_page,
     bench_page,
     build_page,
     checks_page,
     comparing_page,
+    cost_page,
     dessert_page,
     edit_page,
     kitchen_page,
+    label_page,
     larder_page,
     library_page,
     making_page,
@@ -28,6 +31,7 @@ from entremetry.web import (
     new_plan_page,
     plan_page,
     plans_page,
+    publish_page,
     questions_page,
     rebalance_page,
     recipe_page,
@@ -40,6 +44,7 @@ from entremetry.web.assets import Static
 from entremetry.web.forms import posted
 from entremetry.web.plan_work import PlanWork
 from entremetry.web.protection import UPLOAD, Protection
+from entremetry.web.publish_work import PublishWork
 from entremetry.web.refusals import HANDLERS
 from entremetry.web.secret import token
 from entremetry.web.temperature_warming import begin_warming
@@ -50,6 +55,7 @@ from entremetry.web.workbench import Workbench
 DESSERT = "/desserts/{id}"
 EDIT = "/desserts/{id}/edit"
 BUILD = "/desserts/{id}/build"
+PUBLISH = "/desserts/{id}/publish"
 PLAN = "/plans/{id:int}"
 WALK = "/kitchen/walk/{number:int}"
 MAKING = "/plans/making/{key}"
@@ -75,6 +81,7 @@ def build_app(home: Path | None = None) -> Starlette:
     )
     app.state.temperatures = TemperatureWork()
     app.state.plans = PlanWork()
+    app.state.publications = PublishWork()
     return app
 
 
@@ -85,10 +92,23 @@ def routes() -> list[BaseRoute]:
         Route(DESSERT, dessert_page.show_dessert),
         Route(f"{DESSERT}/card", library_page.show_card),
         Route(f"{DESSERT}/sheet", dessert_page.show_sheet),
-        Route(f"{DESSERT}/page", recipe_page.show_recipe),
+        Route(f"{DESSERT}/page", publish_page.show_recipe),
         Route(f"{DESSERT}/section.svg", recipe_page.show_drawing),
         Route(f"{DESSERT}/print.pdf", recipe_page.show_print_sheet),
         Route(f"{DESSERT}/quantities.xlsx", recipe_page.show_quantities),
+        Route(f"{DESSERT}/label", label_page.show_label),
+        Route(f"{DESSERT}/adapt", adapt_page.show_adapt, methods=["GET"]),
+        Route(f"{DESSERT}/adapt", posted(adapt_page.keep), methods=["POST"]),
+        Route(f"{DESSERT}/cost", cost_page.show_cost, methods=["GET"]),
+        Route(f"{DESSERT}/cost", posted(cost_page.save), methods=["POST"]),
+        Route(f"{DESSERT}/cost/undo", posted(cost_page.undo), methods=["POST"]),
+        Route(PUBLISH, publish_page.show_publish),
+        Route(f"{PUBLISH}/progress", publish_page.show_progress),
+        Route(f"{PUBLISH}/preview", publish_page.show_preview),
+        Route(f"{PUBLISH}/all.zip", publish_page.send_all),
+        Route(f"{PUBLISH}/files/{{name}}", publish_page.send_file),
+        Route(f"{PUBLISH}/stop", posted(publish_page.stop), methods=["POST"]),
+        Route(f"{PUBLISH}/begin", posted(publish_page.begin), methods=["POST"]),
         Route(f"{DESSERT}/checks", checks_page.show_checks),
         Route(f"{DESSERT}/diagnosis", checks_page.show_diagnosis),
         Route(f"{DESSERT}/questions", questions_page.show_questions, methods=["GET"]),
@@ -156,4 +176,5 @@ async def _lifespan(app: Starlette) -> AsyncIterator[None]:
         yield
     finally:
         app.state.plans.stop_all()
+        app.state.publications.stop_all()
         app.state.workbench.library.close()

@@ -121,7 +121,7 @@ def _with_headers(send: Send) -> Send:
         if message["type"] == "http.response.start":
             headers = MutableHeaders(scope=message)
             for name, value in HEADERS.items():
-                headers[name] = value
+                headers.setdefault(name, value)
             headers.setdefault("Content-Security-Policy", PAGE_POLICY)
             headers.setdefault("Cache-Control", "no-store")
         await send(message)

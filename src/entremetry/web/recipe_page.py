@@ -1,47 +1,22 @@
-"""The recipe page as it would be published, its drawing, its print sheet and its tables."""
+"""The drawing of a recipe page, its print sheet and its tables."""
 
 from __future__ import annotations
 
 from datetime import date
-from functools import lru_cache
 
 from starlette.requests import Request
-from starlette.responses import HTMLResponse, Response
+from starlette.responses import Response
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish import section_svg
 from entremetry.publish.typesetting import Paper
 from entremetry.usecases.library import dessert, kitchen_text
-from entremetry.usecases.publishing import page_of_text, paper_files, table_files
-from entremetry.web.answers import Choices, answer
+from entremetry.usecases.publishing import paper_files, table_files
+from entremetry.web.answers import answer
 from entremetry.web.choosing import choices
-from entremetry.web.page_policy import policy_of_document
 from entremetry.web.workbench import workbench_of
 
 WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
-
-
-def show_recipe(request: Request) -> Response:
-    """GET /desserts/{id}/page: the self-contained page, allowed its own style and script."""
-    library = workbench_of(request).library
-    stored = dessert(library, request.path_params["id"])
-    asked = choices(request.query_params)
-    page = _page(stored.text, stored.id, asked, kitchen_text(library), date.today())
-    return HTMLResponse(page, headers={"Content-Security-Policy": policy_of_document(page)})
-
-
-@lru_cache(maxsize=32)
-def _page(text: str, file: str, asked: Choices, kitchen: str | None, today: date) -> str:
-    """The page, kept while it is asked for again: its tables take seconds."""
-    sheet = answer(text, file, asked, kitchen).sheet
-    return page_of_text(
-        text,
-        file=file,
-        pieces=sheet.pieces,
-        mould=asked.mould,
-        kitchen_text=kitchen,
-        today=today,
-    )
 
 
 def show_drawing(request: Request) -> Response:

@@ -16,6 +16,7 @@ from entremetry.usecases.publishing import (
     Form,
     Wishes,
     allergen_words,
+    file_names,
     page_of_text,
     publish,
     published_files,
@@ -147,3 +148,10 @@ def test_a_language_there_is_none_of_is_refused_before_anything_is_written(dome:
     with pytest.raises(QuantityError, match="'xx'; accepted: one of: en, fr"):
         publish(dome, dome.parent / "none", wishes=Wishes(language="xx"))
     assert not (dome.parent / "none").exists()
+
+
+def test_names_of_files_are_those_that_are_written() -> None:
+    sheet = batch_of_text(demo_texts()["mango-coconut-lime-glass"])
+    for form in Form:
+        written = published_files(sheet, DAY, Wishes(forms=(form,)))
+        assert file_names(sheet.id, (form,)) == tuple(written)

@@ -143,6 +143,7 @@ def empty(tmp_path: Path, bare_library: Path, monkeypatch: pytest.MonkeyPatch) -
     """A workbench with nothing in it."""
     monkeypatch.delenv("ENTREMETRY_STORE", raising=False)
     monkeypatch.setattr("entremetry.store.demo.demo_texts", dict)
+    monkeypatch.setattr("entremetry.web.publish_page.AT_ONCE", 60.0)  # s, for a busy machine
     shutil.copy(bare_library, tmp_path)
     app = build_app(tmp_path)
     yield Client(app)
