@@ -132,11 +132,9 @@ def _bowls(document: DessertDocument) -> tuple[str, ...]:
 
 def _told(model: M, say: Say) -> M:
     """A model in which every text of a field for readers is said anew."""
-    update = {
-        name: _each(getattr(model, name), say, name)
-        for name in type(model).model_fields
-        if name != FIELD
-    }
+    names = (name for name in type(model).model_fields if name != FIELD)
+    said = {name: _each(getattr(model, name), say, name) for name in names}
+    update = {name: value for name, value in said.items() if value != getattr(model, name)}
     return model.model_copy(update=update)
 
 

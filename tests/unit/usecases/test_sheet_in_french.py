@@ -77,6 +77,11 @@ def texts(value: object, path: str = "") -> Iterator[tuple[str, str]]:
             yield from texts(each, path)
 
 
+def comparable(sheet: BatchSheet) -> list[tuple[str, str]]:
+    """Texts of a sheet, without the names under which an own ingredient is found as well."""
+    return [each for each in texts(sheet) if each[0] != ".own_ingredients.aliases"]
+
+
 def ours(demo: str) -> Iterator[tuple[str, str]]:
     """Texts of the French sheet that are ours, without the words of author and larder in them."""
     sheet, foreign = in_language(demo, "fr")
@@ -95,7 +100,7 @@ def test_a_text_that_is_alike_in_both_languages_is_not_ours(demo: str) -> None:
     english, french = in_language(demo, "en")[0], in_language(demo, "fr")[0]
     alike = [
         (path, text)
-        for (path, text), (_, other) in zip(texts(english), texts(french), strict=True)
+        for (path, text), (_, other) in zip(comparable(english), comparable(french), strict=True)
         if text == other
         and not any(known.fullmatch(path) for known in (KEYS, AUTHORS, NAMES_OF_THE_LARDER))
         and not NUMBERS.fullmatch(text)
@@ -129,7 +134,8 @@ def test_a_language_changes_no_number(demo: str) -> None:
     ]
     assert english.piece_mass.value == french.piece_mass.value
     assert english.time == french.time
-    assert [p.bought_mass for p in english.shopping] == [p.bought_mass for p in french.shopping]
+    bought = [{p.id: p.bought_mass for p in sheet.shopping} for sheet in (english, french)]
+    assert bought[0] == bought[1]
 
 
 def test_a_shelf_kept_in_one_language_is_not_shown_in_another() -> None:
