@@ -14,6 +14,7 @@ from entremetry.quantities.things import things
 from entremetry.words import decimal, say
 
 FROM_THE_TAP = frozenset({"water"})
+EXACT = 0.005  # share of a mass that is called exact
 
 
 def shopping(weighed: Iterable[tuple[Ingredient, float]], measures: str) -> tuple[Purchase, ...]:
@@ -41,7 +42,7 @@ def _purchase(ingredient: Ingredient, mass: float, measures: str) -> Purchase:
         buy=f"{count} × {things(pack.name)}"
         + ("" if pack.whole else f" ({format_mass(pack.mass)})"),
         bought_mass=bought,
-        left_over=bought - gross,
+        left_over=max(0.0, bought - gross),
         effect=_effect(pack, gross) if pack.whole else "",
     )
 
@@ -59,15 +60,22 @@ def _loose(ingredient: Ingredient, mass: float, gross: float) -> Purchase:
 
 
 def _fewest_left_over(packs: tuple[Pack, ...], mass: float) -> tuple[Pack, int]:
-    choices = [(pack, max(1, math.ceil(mass / pack.mass - 1e-9))) for pack in packs]
+    choices = [(pack, _count(pack, mass)) for pack in packs]
     return min(choices, key=lambda choice: (choice[1] * choice[0].mass, choice[1]))
+
+
+def _count(pack: Pack, mass: float) -> int:
+    """How many are enough; of whole ones, so many as come within what no scale would show."""
+    exact = mass / pack.mass
+    spare = EXACT * exact if pack.whole else 1e-9
+    return max(1, math.ceil(exact - spare))
 
 
 def _effect(pack: Pack, mass: float) -> str:
     """What happens if one does not weigh but takes whole ones."""
     exact = mass / pack.mass
     nearest = max(1, round(exact))
-    if abs(nearest / exact - 1.0) < 0.005:
+    if abs(nearest / exact - 1.0) < EXACT:
         return say("{number} whole: exact", number=nearest)
     needed, weighed = decimal(f"{exact:.1f}"), format_mass(mass)
     below, above = math.floor(exact), math.ceil(exact)

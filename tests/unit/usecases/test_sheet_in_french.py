@@ -134,8 +134,8 @@ def test_a_language_changes_no_number(demo: str) -> None:
     ]
     assert english.piece_mass.value == french.piece_mass.value
     assert english.time == french.time
-    bought = [{p.id: p.bought_mass for p in sheet.shopping} for sheet in (english, french)]
-    assert bought[0] == bought[1]
+    needed = [{p.id: p.mass for p in sheet.shopping} for sheet in (english, french)]
+    assert needed[0] == needed[1]
 
 
 def test_a_shelf_kept_in_one_language_is_not_shown_in_another() -> None:
