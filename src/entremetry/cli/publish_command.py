@@ -44,13 +44,20 @@ def publish(
         typer.Option(help="Letters that the description may have; 5000 without it.", metavar="N"),
     ] = None,
     language: LanguageCode = "en",
+    serve: Annotated[
+        str | None,
+        typer.Option(
+            help="When it is served, such as '2026-12-24 19:00': adds a calendar.",
+            metavar="WHEN",
+        ),
+    ] = None,
     json: Json = False,
 ) -> None:
     """Write a dessert as recipe page, PDF sheets, texts, spreadsheets and pictures."""
     from entremetry.cli.publish_view import as_json, as_text, untranslated_text
     from entremetry.publish.description_text import LIMIT
     from entremetry.publish.typesetting import Paper
-    from entremetry.usecases.publishing import Form, Wishes
+    from entremetry.usecases.publication_files import Form, Wishes
     from entremetry.usecases.publishing import publish as publish_to
 
     wishes = Wishes(
@@ -59,7 +66,9 @@ def publish(
         limit=LIMIT if limit is None else limit,
         language=language,
     )
-    published = publish_to(file, to, pieces=pieces, mould=mould, kitchen=kitchen, wishes=wishes)
+    published = publish_to(
+        file, to, pieces=pieces, mould=mould, kitchen=kitchen, wishes=wishes, serve=serve
+    )
     typer.echo(as_json(published) if json else as_text(published))
     if missing := untranslated_text(published):
         typer.echo(missing, err=True)

@@ -236,7 +236,8 @@ def _with_the_rest(start: Ingredient, own: OwnIngredient) -> Ingredient:
         household=_household(start.household, own),
         tags=_tags(start, own),
         density_source=_source(own) if own.density is not None else start.density_source,
-        overridden=frozenset(own.model_fields_set - {"like", "source", "aliases"}) or frozenset({"like"}),
+        overridden=frozenset(own.model_fields_set - {"like", "source", "aliases"})
+        or frozenset({"like"}),
         **given,
     )
 

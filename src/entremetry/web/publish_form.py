@@ -8,7 +8,7 @@ from urllib.parse import urlencode
 
 from entremetry.publish.description_text import LIMIT
 from entremetry.publish.typesetting import Paper
-from entremetry.usecases.publishing import ENDINGS, Form, Wishes, file_names, name_of_file
+from entremetry.usecases.publication_files import ENDINGS, Form, Wishes, file_names, name_of_file
 from entremetry.words import ENGLISH, language, languages
 
 WORDS: Mapping[Form, str] = {

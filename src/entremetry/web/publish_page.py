@@ -18,7 +18,8 @@ from entremetry.errors import EntremetryError
 from entremetry.usecases.batch import batch_of_text
 from entremetry.usecases.language import in_language
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
-from entremetry.usecases.publishing import Form, Wishes, page_of, published_files
+from entremetry.usecases.publication_files import Form, Wishes, published_files
+from entremetry.usecases.publishing import page_of
 from entremetry.web.answers import answer
 from entremetry.web.choosing import choices
 from entremetry.web.forms import Form as Sent

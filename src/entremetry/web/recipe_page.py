@@ -11,7 +11,7 @@ from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish import section_svg
 from entremetry.publish.typesetting import Paper
 from entremetry.usecases.library import dessert, kitchen_text
-from entremetry.usecases.publishing import paper_files, table_files
+from entremetry.usecases.publication_files import paper_files, table_files
 from entremetry.web.answers import answer
 from entremetry.web.choosing import choices
 from entremetry.web.workbench import workbench_of

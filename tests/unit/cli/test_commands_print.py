@@ -12,7 +12,7 @@ from command_line import entremetry, numbers
 from entremetry.cli.publish_command import FormName, PaperSize
 from entremetry.publish.typesetting import Paper
 from entremetry.store.demo import demo_texts
-from entremetry.usecases.publishing import Form
+from entremetry.usecases.publication_files import Form
 
 UNITS = ("_g", "_mg", "_ml", "_mm", "_cm2", "_percent", "_g_per_ml")
 COUNTS = frozenset(

@@ -3,24 +3,24 @@
 from __future__ import annotations
 
 import json
-from datetime import date
+from datetime import date, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from icalendar import Calendar
 
-from entremetry.errors import QuantityError, StoreError
+from entremetry.errors import ProblemError, QuantityError, StoreError
 from entremetry.store.demo import demo_texts
 from entremetry.store.publication_folder import write_together
 from entremetry.usecases.batch import batch_of_text
-from entremetry.usecases.publishing import (
+from entremetry.usecases.publication_files import (
     Form,
     Wishes,
     allergen_words,
     file_names,
-    page_of_text,
-    publish,
     published_files,
 )
+from entremetry.usecases.publishing import page_of_text, publish
 from entremetry.words import ENGLISH, current, speaking
 
 DAY = date(2026, 3, 1)
@@ -155,3 +155,20 @@ def test_names_of_files_are_those_that_are_written() -> None:
     for form in Form:
         written = published_files(sheet, DAY, Wishes(forms=(form,)))
         assert file_names(sheet.id, (form,)) == tuple(written)
+
+
+def test_an_hour_of_service_adds_a_calendar(dome: Path) -> None:
+    serve = f"{date.today() + timedelta(days=6)} 19:00"
+    wishes = Wishes(forms=(Form.TEXT,), language="fr")
+    published = publish(dome, dome.parent / "cal", wishes=wishes, serve=serve)
+    assert published.files[-1].name == "blackcurrant-vanilla-dome.fr.ics"
+    events = Calendar.from_ical(published.files[-1].read_bytes()).walk("VEVENT")
+    assert len(events) > 1
+    assert any("Dôme" in str(event.get("summary")) for event in events)
+
+
+def test_without_a_plan_for_the_hour_nothing_is_written(dome: Path) -> None:
+    soon = f"{datetime.now() + timedelta(hours=2):%Y-%m-%d %H:%M}"
+    with pytest.raises(ProblemError, match="no plan to serve at"):
+        publish(dome, dome.parent / "none", wishes=Wishes(forms=(Form.TEXT,)), serve=soon)
+    assert not (dome.parent / "none").exists()

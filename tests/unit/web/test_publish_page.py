@@ -10,7 +10,8 @@ from zipfile import ZipFile
 
 import pytest
 
-from entremetry.usecases.publishing import ENDINGS, Form, Prepared, page_of, prepared_of_text
+from entremetry.usecases.publication_files import ENDINGS, Form
+from entremetry.usecases.publishing import Prepared, page_of, prepared_of_text
 from entremetry.web import publish_page
 from entremetry.web.publish_work import Publication, PublishWork, worked_out
 from unit.web.conftest import CREAM, Client
