@@ -11,6 +11,7 @@ from entremetry.checks.symptoms import SYMPTOMS
 from entremetry.dessert.dessert import Component, Dessert, Line
 from entremetry.formula.gelatine_swap import agent
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.questions.keeping import waitings
 from entremetry.words import say
 
@@ -81,7 +82,7 @@ def _lines(dessert: Dessert) -> Iterator[tuple[Component, Line, Ingredient]]:
 
 
 def _words(component: Component, ingredient: Ingredient) -> str:
-    return say("{line} in {component}", line=ingredient.name, component=component.name)
+    return say("{line} in {component}", line=ingredient_name(ingredient), component=component.name)
 
 
 def alike(ingredient: Ingredient, dessert: Dessert) -> tuple[Choice, ...]:

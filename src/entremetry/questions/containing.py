@@ -8,6 +8,7 @@ from entremetry.dessert.dessert import Component, Dessert, Line
 from entremetry.errors import UnknownName
 from entremetry.labels.english_names import allergen_word
 from entremetry.larder.allergens import ALLERGENS
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.words import say
@@ -87,7 +88,7 @@ def _fact(component: Component, line: Line) -> Fact:
             "{component}: {mass} of {line}",
             component=component.name,
             mass=said.mass(line.mass),
-            line=line.ingredient.name if line.ingredient else line.name,
+            line=ingredient_name(line.ingredient) if line.ingredient else line.name,
         )
     )
 

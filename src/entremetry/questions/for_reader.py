@@ -12,6 +12,7 @@ from entremetry.dessert.reckoning import Reckoning
 from entremetry.formula.gelatine_swap import agent, in_place_of
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.physics.gels import Gel
 from entremetry.questions import said
 from entremetry.questions.answer import Reply
@@ -93,7 +94,7 @@ def _equivalents(
         "{component}: for {mass} of {gelatine} take {others}.",
         component=component.name,
         mass=said.mass(mass),
-        gelatine=old.name,
+        gelatine=ingredient_name(old),
         others=told,
     )
 
@@ -104,7 +105,7 @@ def _dosed(component: Component, mass: float, new: Ingredient, gel: Gel, share: 
         "usual; gelatine takes its place only with another method.",
         component=component.name,
         mass=said.mass(mass),
-        agent=new.name,
+        agent=ingredient_name(new),
         share=said.share(share),
         low=said.share(gel.dose.low),
         high=said.share(gel.dose.high),
@@ -115,9 +116,12 @@ def _one(mass: float, old: Ingredient, new: Ingredient) -> str:
     both = in_place_of(mass, old, new)
     linear, root = said.mass(both.linear), said.mass(both.square_root)
     if linear == root:
-        return say("{mass} of {gelatine}", mass=linear, gelatine=new.name)
+        return say("{mass} of {gelatine}", mass=linear, gelatine=ingredient_name(new))
     return say(
-        "{mass} of {gelatine} ({root} by gel strength)", mass=linear, gelatine=new.name, root=root
+        "{mass} of {gelatine} ({root} by gel strength)",
+        mass=linear,
+        gelatine=ingredient_name(new),
+        root=root,
     )
 
 

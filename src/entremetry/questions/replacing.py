@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.checks.band import Outcome
 from entremetry.dessert.dessert import Dessert
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.losses import not_whipping
@@ -63,15 +64,15 @@ def replaced(asked: Instead, result: Adapted, before: State, after: State) -> An
 def _names(asked: Instead, dessert: Dessert) -> tuple[str, str]:
     """What is there and what is not, by the names of the larder."""
     known = [dessert.larder.known(name.strip()) for name in asked.have.split("+")]
-    have = " + ".join(each.name for each in known if each is not None)
+    have = " + ".join(ingredient_name(each) for each in known if each is not None)
     component, slash, line = asked.old.partition("/")
     for each in dessert.components:
         for other in each.lines:
             if (each.id, other.name) == (component, line) and other.ingredient is not None:
-                name = other.ingredient.name
+                name = ingredient_name(other.ingredient)
                 return have, say("{line} in {component}", line=name, component=each.name)
     found = dessert.larder.known(asked.old)
-    return have, asked.old if found is None else found.name
+    return have, asked.old if found is None else ingredient_name(found)
 
 
 def _says(fails: bool, lost: Sequence[Fact], cares: bool) -> str:

@@ -12,6 +12,7 @@ from entremetry.dessert.dessert import Component, Dessert
 from entremetry.errors import EntremetryError, QuantityError, UnknownName
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.labels.english_names import allergen_word
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
 from entremetry.questions.losses import losses
@@ -37,7 +38,7 @@ class Named:
         if not self.line:
             return self.component.name
         line = next(each for each in self.component.lines if each.name == self.line)
-        name = line.ingredient.name if line.ingredient is not None else line.name
+        name = line.name if line.ingredient is None else ingredient_name(line.ingredient)
         return say("{line} in {component}", line=name, component=self.component.name)
 
 
