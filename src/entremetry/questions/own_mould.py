@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -71,10 +71,13 @@ def shaped(word: str, size: str, *, cavities: int | None = None) -> dict[str, An
     """
     if word not in SHAPES:
         raise UnknownName("shape of a mould", word, SHAPES)
-    shape = SHAPES[word]
-    lengths = _lengths(shape, size)
+    return sized(SHAPES[word], _lengths(SHAPES[word], size), cavities=cavities)
+
+
+def sized(shape: Shape, lengths: Sequence[float], *, cavities: int | None = None) -> dict[str, Any]:
+    """A mould of a shape whose lengths [m] are those that it asks for, in their order."""
     numbers = " × ".join(format_length(each).removesuffix(" mm") for each in lengths)
-    words = f"{word.replace('-', ' ').capitalize()} {numbers} mm"
+    words = f"{shape.word.replace('-', ' ').capitalize()} {numbers} mm"
     written = {name: format_length(each) for name, each in zip(shape.sizes, lengths, strict=True)}
     return {
         "id": f"own-{identifier(words)}",

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 
+from entremetry.documents.rendering import flow_text
 from entremetry.errors import EntremetryError
 from entremetry.kitchen.water_weighing import water_volume
 from entremetry.quantities import format_length, format_volume
 from entremetry.quantities.parsing import parse_length
+from entremetry.questions.own_mould import SHAPES, measured, sized
 
 WORDS: Mapping[str, str] = {
     "diameter": "Across",
@@ -19,51 +22,31 @@ WORDS: Mapping[str, str] = {
     "holds": "Holds",
 }
 MOST_CAVITIES = 500
-LIKE = "{kind: hemisphere, diameter: 70 mm}"
+HOLDS = "holds"
+LIKE = {"kind": "hemisphere", "diameter": "70 mm"}
+NAMES: Mapping[str, str] = {
+    "dome": "Half-sphere",
+    "ring": "Ring or cylinder",
+    "savarin": "Ring with a hole",
+    "log": "Half-round log",
+    "frame": "Frame",
+    "glass": "Straight glass",
+    HOLDS: "Mould of so many millilitres",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OwnKind:
-    """A kind of mould: the shape it has, its measures, and what else a document says of it."""
+    """A kind of mould that can be asked for: its word, its name, and its measures."""
 
     id: str
     name: str
-    shape: str
     measures: tuple[str, ...]
-    more: str = ""
 
 
-KINDS = (
-    OwnKind(id="dome", name="Half-sphere", shape="hemisphere", measures=("diameter",)),
-    OwnKind(
-        id="ring",
-        name="Ring or cylinder",
-        shape="cylinder",
-        measures=("diameter", "height"),
-        more="material: metal",
-    ),
-    OwnKind(
-        id="savarin",
-        name="Ring with a hole",
-        shape="ring",
-        measures=("diameter", "hole_diameter"),
-    ),
-    OwnKind(id="log", name="Half-round log", shape="log", measures=("length", "width")),
-    OwnKind(
-        id="frame",
-        name="Frame",
-        shape="box",
-        measures=("length", "width", "height"),
-        more="material: metal, fills: upright",
-    ),
-    OwnKind(
-        id="glass",
-        name="Straight glass",
-        shape="cylinder",
-        measures=("diameter", "height"),
-        more="material: glass, vessel: true",
-    ),
-    OwnKind(id="holds", name="Mould of so many millilitres", shape="measured", measures=("holds",)),
+KINDS = tuple(
+    OwnKind(id=word, name=name, measures=SHAPES[word].sizes if word in SHAPES else (HOLDS,))
+    for word, name in NAMES.items()
 )
 
 
@@ -87,20 +70,19 @@ def own_mould(fields: Mapping[str, str]) -> OwnMould:
         faults["cavities"] = f"Found '{cavities[:40]}'; a whole number up to {MOST_CAVITIES}."
     if faults:
         return OwnMould(text="", faults=faults)
-    return OwnMould(
-        text=_text(kind, {name: said for name, (said, _) in read.items()}, cavities), faults={}
-    )
+    said = [text for text, _ in read.values()]
+    return OwnMould(text=flow_text(_written(kind, said, int(cavities))) + "\n", faults={})
 
 
 def _measure(name: str, typed: str) -> tuple[str, str]:
     """A measure as a document writes it, or what is wrong; a bare number is in mm or ml."""
-    unit, example = ("ml", "75 ml") if name == "holds" else ("mm", "75 mm")
+    unit, example = ("ml", "75 ml") if name == HOLDS else ("mm", "75 mm")
     if not typed:
         return "", f"Say how much, such as {example}."
     bare = typed.replace(",", ".")
     written = f"{bare} {unit}" if bare.replace(".", "", 1).isdigit() else typed
     try:
-        said = format_volume(water_volume(written)) if name == "holds" else _length(written)
+        said = format_volume(water_volume(written)) if name == HOLDS else _length(written)
     except EntremetryError as error:
         return "", f"{error}."
     return said, ""
@@ -110,12 +92,8 @@ def _length(written: str) -> str:
     return format_length(parse_length(written))
 
 
-def _text(kind: OwnKind, said: Mapping[str, str], cavities: str) -> str:
-    sizes = " × ".join(said.values())
-    shape = "".join(f", {name}: {value}" for name, value in said.items())
-    like = f", like: {LIKE}" if kind.shape == "measured" else ""
-    more = f", {kind.more}" if kind.more else ""
-    return (
-        f'{{id: own-{kind.id}, name: "{kind.name}, {sizes}", '
-        f"shape: {{kind: {kind.shape}{shape}{like}}}, cavities: {cavities}{more}}}\n"
-    )
+def _written(kind: OwnKind, said: Sequence[str], cavities: int) -> dict[str, Any]:
+    """The mould as a document writes it."""
+    if kind.id == HOLDS:
+        return measured(said[0], LIKE, {}, cavities=cavities)
+    return sized(SHAPES[kind.id], [parse_length(each) for each in said], cavities=cavities)
