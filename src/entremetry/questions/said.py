@@ -9,7 +9,7 @@ from entremetry.quantities import (
     format_mass,
     format_volume,
 )
-from entremetry.words import decimal, say
+from entremetry.words import say
 
 HOUR = 60
 TWO_DAYS = 48 * HOUR
@@ -17,22 +17,22 @@ TWO_DAYS = 48 * HOUR
 
 def mass(kilograms: float) -> str:
     """A mass as a scale shows it."""
-    return decimal(format_mass(kilograms))
+    return format_mass(kilograms)
 
 
 def volume(cubic_metres: float) -> str:
     """A volume as a jug shows it."""
-    return decimal(format_volume(cubic_metres))
+    return format_volume(cubic_metres)
 
 
 def share(fraction: float) -> str:
     """A share in per cent."""
-    return decimal(format_fraction(fraction))
+    return format_fraction(fraction)
 
 
 def celsius(kelvin: float) -> str:
     """A temperature to a tenth of a degree."""
-    return decimal(format_celsius(kelvin, decimals=1))
+    return format_celsius(kelvin, decimals=1)
 
 
 def time(minutes: float) -> str:
