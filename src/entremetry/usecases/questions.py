@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from pydantic import ValidationError
 from tzlocal import get_localzone_name
 
 from entremetry.adapt.asking import Asked
@@ -18,9 +17,7 @@ from entremetry.adapt.swap import read_swap
 from entremetry.checks.diagnosis import find_symptom
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.documents import edited, read_tree
-from entremetry.errors import EntremetryError, FitError, QuantityError, UnknownName
-from entremetry.kitchen.mould import Mould, mould
-from entremetry.kitchen.mould_document import MouldDocument
+from entremetry.errors import EntremetryError, FitError, UnknownName
 from entremetry.kitchen.water_weighing import water_volume
 from entremetry.method.waiting import FreezeUntil, ThawUntil
 from entremetry.questions.answer import Answer
@@ -46,13 +43,14 @@ from entremetry.questions.went_wrong import diagnosed
 from entremetry.questions.without import without
 from entremetry.store.files import read_text
 from entremetry.store.kernel_cache import require_fresh_kernels
-from entremetry.store.shelf import built_in_shapes, no_mesh
+from entremetry.store.shelf import built_in_shapes
 from entremetry.timings.answer import answer as temperatures
 from entremetry.timings.timed_step import timed_steps
 from entremetry.usecases.adapting import Adaptation, adapted, consistent
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
 from entremetry.usecases.checking import checked_in
 from entremetry.usecases.diagnosing import diagnosed as cause_of
+from entremetry.usecases.own_mould import bare_shape, made_mould, written_mould
 from entremetry.usecases.rebalancing import opener
 
 
@@ -182,7 +180,7 @@ def _mould(asking: _Asking, question: OtherMould) -> Answer:
     reckon, kitchen = asking.reckon, asking.around.kitchen
     before = state(asking.text, reckon, kitchen)
     written = _own_mould(asking, question, before.reckoning)
-    own = None if written is None else _made(written)
+    own = None if written is None else made_mould(written)
     around = asking.around if own is None else replace(asking.around, own=(own,))
     named = own.id if own else question.known
     chosen = around.moulds.get(named, before.reckoning.dessert.mould)
@@ -226,42 +224,13 @@ def _shape_like(asking: _Asking, like: str) -> dict[str, Any]:
     shapes = {key: dict(shape) for key, shape in built_in_shapes().items()}
     kitchen = asking.around.kitchen
     for each in kitchen.moulds if kitchen else ():
-        shapes.setdefault(each.id, _written(each))
+        shapes.setdefault(each.id, written_mould(each))
     if not like and isinstance(own, dict):
-        return _bare(dict(own["shape"]))
+        return bare_shape(dict(own["shape"]))
     name = like or str(own)
     if name not in shapes:
         raise UnknownName("mould", name, shapes)
-    return _bare(shapes[name])
-
-
-def _written(document: MouldDocument) -> dict[str, Any]:
-    """A shape in the words of a document; lengths are in metres, so they are written in mm."""
-    shape = document.shape.model_dump(exclude_none=True)
-    return {
-        key: f"{value * 1e3:.6g} mm" if isinstance(value, float) else value
-        for key, value in shape.items()
-    }
-
-
-def _bare(shape: dict[str, Any]) -> dict[str, Any]:
-    """The shape that a weighed mould is like; what has no closed form cannot be likened to."""
-    if shape["kind"] == "measured":
-        return dict(shape["like"])
-    if shape["kind"] in ("prism", "mesh"):
-        raise QuantityError(
-            f"a mould like a {shape['kind']}", "--like with the id of a known mould"
-        )
-    return shape
-
-
-def _made(written: dict[str, Any]) -> Mould:
-    try:
-        document = MouldDocument.model_validate(written)
-    except ValidationError as error:
-        first = error.errors(include_url=False)[0]
-        raise QuantityError(f"the mould '{written['name']}'", str(first["msg"])) from None
-    return mould(document, read_mesh=no_mesh)
+    return bare_shape(shapes[name])
 
 
 def _wait(asking: _Asking, question: Wait) -> Answer:

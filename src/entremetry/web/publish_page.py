@@ -5,10 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from datetime import date
-from io import BytesIO
-from mimetypes import guess_type
 from typing import TYPE_CHECKING, ClassVar, cast
-from zipfile import ZIP_DEFLATED, ZipFile
 
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
@@ -37,6 +34,7 @@ from entremetry.web.publish_form import (
     language_of,
     query,
 )
+from entremetry.web.publish_sending import sent, zipped
 from entremetry.web.publish_work import Preparing, Publication, PublishWork
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
@@ -141,7 +139,7 @@ def send_all(request: Request) -> Response:
     files = _files(request, asked.wishes)
     if files is None:
         return RedirectResponse(f"{_base(request)}/publish?{_query(request)}", status_code=303)
-    return _sent(_zipped(files), f"{request.path_params['id']}.zip")
+    return sent(zipped(files), f"{request.path_params['id']}.zip")
 
 
 def send_file(request: Request) -> Response:
@@ -158,7 +156,7 @@ def send_file(request: Request) -> Response:
     files = _files(request, wishes)
     if files is None:
         return RedirectResponse(f"{_base(request)}/publish?{_query(request)}", status_code=303)
-    return _sent(files[name], name)
+    return sent(files[name], name)
 
 
 def stop(request: Request, form: Sent) -> Response:
@@ -275,20 +273,6 @@ def _written(request: Request, wishes: Wishes, ready: Prepared | None) -> dict[s
             kitchen_text=asked.kitchen_text,
         )
         return published_files(sheet, date.today(), wishes)
-
-
-def _zipped(files: Mapping[str, bytes]) -> bytes:
-    held = BytesIO()
-    with ZipFile(held, "w", ZIP_DEFLATED) as archive:
-        for name, content in files.items():
-            archive.writestr(name, content)
-    return held.getvalue()
-
-
-def _sent(content: bytes, name: str) -> Response:
-    headers = {"Content-Disposition": f'attachment; filename="{name}"'}
-    kind = guess_type(name)[0] or "application/octet-stream"
-    return Response(content, media_type=kind, headers=headers)
 
 
 def _back(request: Request, form: Sent) -> Response:

@@ -88,7 +88,6 @@ def number_in(text: str) -> int:
     return int(about.removeprefix("change ")) if about.startswith("change ") else 0
 
 
-@pytest.mark.skipif(not hasattr(os, "fork"), reason="needs a system that forks")
 def test_what_was_accepted_survives_fifty_kills(home: Path) -> None:
     chance, secret = random.Random(50), token(home)
     kept = dict.fromkeys(WRITERS, 0)
