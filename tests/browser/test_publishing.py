@@ -20,7 +20,7 @@ PATIENCE = 240_000.0  # ms, for the tables of a frozen dessert on a busy machine
 def test_a_frozen_dessert_shows_how_far_it_is_and_can_be_stopped(
     page: Page, workbench: str, keep_screen: Keep, barriers: Barriers
 ) -> None:
-    page.goto(workbench + DOME)
+    page.goto(f"{workbench}{DOME}?pieces=23")
     page.get_by_role("link", name="Publish").click()
     expect(page.get_by_role("heading", name="The page is being worked out")).to_be_visible()
     expect(page.get_by_text(re.compile(r"of 127 sizes of mould are done"))).to_be_visible(

@@ -13,6 +13,7 @@ from entremetry.adapt.build import build_of
 from entremetry.adapt.form import form_of
 from entremetry.adapt.moulding import layout_of, reshaped, same_cavity, wanted_of
 from entremetry.dessert.placed import fluid
+from entremetry.dessert.translating import settled
 from entremetry.documents import read_tree
 from entremetry.errors import FitError
 from entremetry.store.demo import demo_texts
@@ -36,7 +37,7 @@ def adapted(demo: str, mould: str) -> str | FitError:
         return text
     wanted = wanted_of(build, MOULDS[mould], None)
     try:
-        return reshaped(text, wanted, layout_of(wanted))
+        return settled(reshaped(text, wanted, layout_of(wanted)))
     except FitError as error:
         return error
 

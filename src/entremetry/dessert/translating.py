@@ -8,6 +8,7 @@ from typing import Any, TypeVar
 from pydantic import BaseModel
 
 from entremetry.dessert.document import DessertDocument
+from entremetry.dessert.reading import read_dessert
 from entremetry.documents import Tree, field_text, removed
 from entremetry.errors import DocumentError, Fault, nearest_names
 from entremetry.words import languages
@@ -86,6 +87,15 @@ def without_strangers(text: str, document: DessertDocument) -> tuple[str, tuple[
                 text = removed(text, (FIELD, code, each))
                 gone.append(each)
     return text, tuple(dict.fromkeys(gone))
+
+
+def settled(text: str) -> str:
+    """A text without translations of what it no longer says; one that is no document stays."""
+    try:
+        document, _ = read_dessert(text, file="document")
+    except DocumentError:
+        return text
+    return without_strangers(text, document)[0]
 
 
 def _foreign(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fault]:

@@ -11,6 +11,7 @@ from entremetry.dessert.alteration import (
     free_name,
     part_at,
 )
+from entremetry.dessert.translating import settled
 from entremetry.errors import Conflict, DocumentError, EntremetryError, Fault, QuantityError
 from entremetry.usecases.library import (
     KITCHEN,
@@ -54,7 +55,7 @@ def alter_dessert(
     if number != started_from:
         before = dessert_at(library, dessert_id, started_from)
         _require_untouched(dessert_id, alteration, (started_from, before), (number, newest.text))
-    text = alteration.change(newest.text)
+    text = settled(alteration.change(newest.text))
     if text == newest.text:
         return Saved(id=dessert_id, revision=number)
     trouble = trouble_of(text, kitchen_text(library), dessert_id)
@@ -105,7 +106,7 @@ def duplicate_dessert(library: Library, dessert_id: str) -> Saved:
     taken = {each.id: each for each in desserts(library)}
     name = f"{dessert_name(dessert_id, text)}, a copy"
     copied = edited(text, ("id",), free_name(f"{dessert_id}-copy", taken))
-    return add_dessert(library, edited(copied, ("name",), name[:LONGEST_NAME]))
+    return add_dessert(library, settled(edited(copied, ("name",), name[:LONGEST_NAME])))
 
 
 def pasted_lines(component: str, text: str, *, measures: str | None) -> Alteration:

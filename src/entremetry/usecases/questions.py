@@ -16,6 +16,7 @@ from entremetry.adapt.rebalancing import rebalanced_text
 from entremetry.adapt.swap import read_swap
 from entremetry.checks.diagnosis import find_symptom
 from entremetry.dessert.reckoning import Reckoning
+from entremetry.dessert.translating import settled
 from entremetry.documents import edited, read_tree
 from entremetry.errors import EntremetryError, FitError, UnknownName
 from entremetry.kitchen.water_weighing import water_volume
@@ -130,14 +131,7 @@ def kept_as_new(text: str, name: str, taken: tuple[str, ...]) -> str:
     while new in taken:
         new, number = f"{document.id[:74].rstrip('-')}-{number}", number + 1
     text = edited(text, ("id",), new)
-    return _consistent(edited(text, ("name",), name) if name else text)
-
-
-def _consistent(text: str) -> str:
-    """A document without translations of what it says no longer; none stays none."""
-    if not text:
-        return text
-    return consistent(Adapted(text=text, changes=(), components=())).text
+    return settled(edited(text, ("name",), name) if name else text)
 
 
 def _asked(asking: _Asking, question: Question) -> Answer:
@@ -152,7 +146,7 @@ def _asked(asking: _Asking, question: Question) -> Answer:
         case Without():
             reckon = asking.reckon
             answer = without(asking.text, question.name, reckon, asking.around.kitchen)
-            return replace(answer, document=_consistent(answer.document))
+            return replace(answer, document=settled(answer.document))
         case WentWrong():
             return _went_wrong(asking, question)
         case Contains():

@@ -13,6 +13,7 @@ from markupsafe import Markup
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
+from entremetry.dessert.translating import settled
 from entremetry.documents import edited
 from entremetry.errors import EntremetryError, QuantityError
 from entremetry.store import StoredDocument
@@ -88,7 +89,7 @@ def keep(request: Request, form: Form) -> Response:
         fault = {"new_name": "Give it a name with a letter or a figure in it."}
         return rendered(request, replace(page, faults=fault, new_name=name), status=422)
     text = _adapted(stored.text, stored.id, _asked(fields), kitchen).text
-    text = edited(edited(text, ("name",), name), ("id",), new_id)
+    text = settled(edited(edited(text, ("name",), name), ("id",), new_id))
     try:
         kept = add_dessert(library, text)
     except EntremetryError as error:
