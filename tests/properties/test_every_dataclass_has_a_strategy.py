@@ -81,6 +81,7 @@ def drawn() -> set[type]:
     """Every class that turns up while the strategies are drawn from."""
     seen: set[type] = kinds_within(SIZES)
     seen |= kinds_within(placing_answer("x", "filling", None, {}))
+    seen |= kinds_within([setting(("pieces",), 3), Room()])
 
     @MOST
     @given(texts)
