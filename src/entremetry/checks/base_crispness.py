@@ -17,6 +17,7 @@ from entremetry.errors import OutsideRange
 from entremetry.method.shaping import Bake, Roll
 from entremetry.method.waiting import FreezeUntil, Rest
 from entremetry.timings.component_food import activity_of_water
+from entremetry.words import say, say_later
 
 CONCERN = "base"
 DIFFUSIVITY = 5e-11  # m2/s of moisture in a baked dough, good to a factor of 3: from_memory
@@ -42,15 +43,17 @@ def _crisp(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=0.5 * value,
-            fact=(
-                f"It stays crisp for about {amount(value, 'h')} and lies against "
-                f"{bench.name(outer.id)} for {amount(needed, 'h')}"
+            fact=say(
+                "It stays crisp for about {time} and lies against {other} for {needed}",
+                time=amount(value, "h"),
+                other=bench.name(outer.id),
+                needed=amount(needed, "h"),
             ),
             band=Band(unit="h", low=needed, fails_below=0.3 * needed),
             inputs=(
-                given("water activity beside it", wet, ""),
-                given("its own, out of the oven", DRY_BISCUIT, ""),
-                given("thickness", _thickness(bench, each) * 1e3, "mm"),
+                given(say("water activity beside it"), wet, ""),
+                given(say("its own, out of the oven"), DRY_BISCUIT, ""),
+                given(say("thickness"), _thickness(bench, each) * 1e3, "mm"),
                 given(words, needed, "h"),
             ),
         )
@@ -82,8 +85,8 @@ def _dry(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=value,
                 error=1.0,
-                fact=f"Baked, it still holds {amount(value, '%')} water",
-                inputs=(given("baking loss", 100.0 * _baking_loss(each), "%"),),
+                fact=say("Baked, it still holds {amount} water", amount=amount(value, "%")),
+                inputs=(given(say("baking loss"), 100.0 * _baking_loss(each), "%"),),
             )
 
 
@@ -102,7 +105,9 @@ def _rest(bench: Bench) -> Iterator[Finding]:
         yield Finding(
             component=each.id,
             value=value,
-            fact=f"The dough rests for {amount(value, 'min')} before it is baked",
+            fact=say(
+                "The dough rests for {amount} before it is baked", amount=amount(value, "min")
+            ),
         )
 
 
@@ -115,7 +120,7 @@ def _thin(bench: Bench) -> Iterator[Finding]:
                     component=each.id,
                     value=value,
                     error=0.5,
-                    fact=f"The dough is rolled to {amount(value, 'mm')}",
+                    fact=say("The dough is rolled to {amount}", amount=amount(value, "mm")),
                 )
 
 
@@ -132,88 +137,96 @@ def _soaked(bench: Bench) -> Iterator[Finding]:
             component=placed.component,
             value=value,
             error=0.1 * value,
-            fact=f"{bench.name(placed.on)} takes up {amount(value, '%')} of its mass in syrup",
-            inputs=(given("syrup", syrup * 1e3, "g"), given("base", base * 1e3, "g")),
+            fact=say(
+                "{base} takes up {amount} of its mass in syrup",
+                base=bench.name(placed.on),
+                amount=amount(value, "%"),
+            ),
+            inputs=(given(say("syrup"), syrup * 1e3, "g"), given(say("base"), base * 1e3, "g")),
         )
 
 
 RULES = (
     Rule(
         id="stays-crisp",
-        title="The base stays crisp",
+        title=say_later("The base stays crisp"),
         concern=CONCERN,
         band=Band(unit="h", low=4.0, fails_below=1.2),
         source="from_memory",
         sources=("norrish_1966", "from_memory"),
-        formula=(
+        formula=say_later(
             "pi × (part × thickness)² ÷ (4 × diffusivity), part = (0.55 - 0.30) ÷ (water activity "
             "beside it - 0.30)"
         ),
         look=_crisp,
         too_low=Side(
-            why="so it may be soft when it is eaten",
-            advice="Brush it with cocoa butter or chocolate, or put the piece on it later.",
+            why=say_later("so it may be soft when it is eaten"),
+            advice=say_later(
+                "Brush it with cocoa butter or chocolate, or put the piece on it later."
+            ),
         ),
     ),
     Rule(
         id="baked-dry",
-        title="The base is baked dry",
+        title=say_later("The base is baked dry"),
         concern=CONCERN,
         band=Band(unit="%", high=5.5, fails_above=9.0),
         source="from_memory",
         sources=("usda_sr28", "from_memory"),
-        formula="water left after the stated baking loss ÷ mass of the baked base",
+        formula=say_later("water left after the stated baking loss ÷ mass of the baked base"),
         look=_dry,
         too_high=Side(
-            why="too much to be crisp",
-            advice="Bake it longer, to an even gold; weigh it before and after.",
+            why=say_later("too much to be crisp"),
+            advice=say_later("Bake it longer, to an even gold; weigh it before and after."),
         ),
     ),
     Rule(
         id="dough-rest",
-        title="The dough rests",
+        title=say_later("The dough rests"),
         concern=CONCERN,
         band=Band(unit="min", low=30.0, fails_below=10.0),
         source="common_practice",
-        formula="sum of the rests in the cold before it is baked",
+        formula=say_later("sum of the rests in the cold before it is baked"),
         look=_rest,
         too_low=Side(
-            why="so it may shrink and slide in the oven",
-            advice="Rest it 30 min to a night in the fridge, or 30 min in the freezer once cut.",
+            why=say_later("so it may shrink and slide in the oven"),
+            advice=say_later(
+                "Rest it 30 min to a night in the fridge, or 30 min in the freezer once cut."
+            ),
         ),
     ),
     Rule(
         id="dough-thickness",
-        title="The dough is thin and holds",
+        title=say_later("The dough is thin and holds"),
         concern=CONCERN,
         band=Band(unit="mm", low=2.0, high=5.0, fails_below=1.2, fails_above=9.0),
         source="common_practice",
-        formula="thickness that the method states",
+        formula=say_later("thickness that the method states"),
         look=_thin,
         too_low=Side(
-            why="so thin that it breaks when the piece is lifted",
-            advice="Roll it to 2.5 to 3 mm between two bars.",
+            why=say_later("so thin that it breaks when the piece is lifted"),
+            advice=say_later("Roll it to 2.5 to 3 mm between two bars."),
         ),
         too_high=Side(
-            why="so thick that it is hard to cut with a soft mousse",
-            advice="Roll it to 2.5 to 4 mm between two bars.",
+            why=say_later("so thick that it is hard to cut with a soft mousse"),
+            advice=say_later("Roll it to 2.5 to 4 mm between two bars."),
         ),
     ),
     Rule(
         id="soak-share",
-        title="The sponge is moist, not wet",
+        title=say_later("The sponge is moist, not wet"),
         concern=CONCERN,
         band=Band(unit="%", low=8.0, high=70.0, fails_below=2.0, fails_above=110.0),
         source="common_practice",
-        formula="mass of syrup ÷ mass of the base it is brushed on",
+        formula=say_later("mass of syrup ÷ mass of the base it is brushed on"),
         look=_soaked,
         too_low=Side(
-            why="hardly enough to taste",
-            advice="Brush on a quarter to a half of the sponge's mass.",
+            why=say_later("hardly enough to taste"),
+            advice=say_later("Brush on a quarter to a half of the sponge's mass."),
         ),
         too_high=Side(
-            why="more than a sponge holds without falling apart",
-            advice="Brush on a quarter to a half of the sponge's mass, in two goes.",
+            why=say_later("more than a sponge holds without falling apart"),
+            advice=say_later("Brush on a quarter to a half of the sponge's mass, in two goes."),
         ),
     ),
 )

@@ -10,10 +10,24 @@ from entremetry.checks.rule import Finding, Rule, Side
 from entremetry.checks.saying import amount, given
 from entremetry.formula.sweetness import SWEET_PARTS, mix_sweetness
 from entremetry.physics.syrup import sucrose_solubility
+from entremetry.words import say, say_later
 
 CONCERN = "composition"
 COLD = 277.15  # K
 SOLUBLE = 100.0 * sucrose_solubility(COLD)
+PARTS = {
+    "sucrose": say_later("sucrose"),
+    "glucose": say_later("glucose"),
+    "fructose": say_later("fructose"),
+    "lactose": say_later("lactose"),
+    "maltose": say_later("maltose"),
+    "galactose": say_later("galactose"),
+    "trehalose": say_later("trehalose"),
+    "polyols": say_later("polyols"),
+    "other_carbohydrate": say_later("other carbohydrate"),
+    "unsplit_sugars": say_later("unsplit sugars"),
+}
+"""What the sweet constituents are called."""
 
 
 def _sucrose(bench: Bench) -> Iterator[Finding]:
@@ -26,10 +40,10 @@ def _sucrose(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=1.0,
-            fact=f"Its syrup holds {amount(value, '%')} sucrose",
+            fact=say("Its syrup holds {amount} sucrose", amount=amount(value, "%")),
             inputs=(
-                given("sucrose", 100.0 * sucrose, "% of the component"),
-                given("water", 100.0 * each.share.water, "% of the component"),
+                given(say("sucrose"), 100.0 * sucrose, say("% of the component")),
+                given(say("water"), 100.0 * each.share.water, say("% of the component")),
             ),
         )
 
@@ -43,8 +57,10 @@ def _lactose(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=0.1 * value,
-            fact=f"Its water holds {amount(value, 'g/100 g')} of milk sugar",
-            inputs=(given("milk sugar", 100.0 * each.share.lactose, "% of the component"),),
+            fact=say("Its water holds {amount} of milk sugar", amount=amount(value, "g/100 g")),
+            inputs=(
+                given(say("milk sugar"), 100.0 * each.share.lactose, say("% of the component")),
+            ),
         )
 
 
@@ -56,9 +72,9 @@ def _sweetness(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=50.0 * (found.high - found.low),
-            fact=f"It is as sweet as {amount(value, '%')} of sucrose",
+            fact=say("It is as sweet as {amount} of sucrose", amount=amount(value, "%")),
             inputs=tuple(
-                given(name.replace("_", " "), 100.0 * getattr(each.share, name), "%")
+                given(say(PARTS[name]), 100.0 * getattr(each.share, name), "%")
                 for name in SWEET_PARTS
                 if getattr(each.share, name) > 1e-4
             ),
@@ -73,7 +89,7 @@ def _alcohol(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=value,
                 error=0.1 * value,
-                fact=f"It holds {amount(value, '%')} alcohol by mass",
+                fact=say("It holds {amount} alcohol by mass", amount=amount(value, "%")),
             )
 
 
@@ -86,8 +102,15 @@ def _acid(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=0.2 * value,
-            fact=f"The water that the gelatine sets holds {amount(value, '%')} fruit acid",
-            inputs=(given("fruit acid", 100.0 * each.share.organic_acids, "% of the component"),),
+            fact=say(
+                "The water that the gelatine sets holds {amount} fruit acid",
+                amount=amount(value, "%"),
+            ),
+            inputs=(
+                given(
+                    say("fruit acid"), 100.0 * each.share.organic_acids, say("% of the component")
+                ),
+            ),
         )
 
 
@@ -103,11 +126,12 @@ def _hardens(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=5.0,
-            fact=(
-                f"At {amount(bench.frozen_to - 273.15, '°C')} "
-                f"{amount(value, '%')} of its water is ice"
+            fact=say(
+                "At {temperature} {amount} of its water is ice",
+                temperature=amount(bench.frozen_to - 273.15, "°C"),
+                amount=amount(value, "%"),
             ),
-            inputs=(given("dissolved solids", each.brix, "°Brix"),),
+            inputs=(given(say("dissolved solids"), each.brix, "°Brix"),),
         )
 
 
@@ -123,10 +147,10 @@ def _icy(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=4.0,
-            fact=f"Frozen, it is {amount(value, '%')} ice by mass",
+            fact=say("Frozen, it is {amount} ice by mass", amount=amount(value, "%")),
             inputs=(
-                given("water that can freeze", 100.0 * free, "% of the component"),
-                given("dissolved solids", each.brix, "°Brix"),
+                given(say("water that can freeze"), 100.0 * free, say("% of the component")),
+                given(say("dissolved solids"), each.brix, "°Brix"),
             ),
         )
 
@@ -134,74 +158,82 @@ def _icy(bench: Bench) -> Iterator[Finding]:
 RULES = (
     Rule(
         id="sucrose-crystals",
-        title="Sugar stays dissolved",
+        title=say_later("Sugar stays dissolved"),
         concern=CONCERN,
         band=Band(unit="%", high=SOLUBLE, fails_above=72.0),
         source="bubnik_1995",
         sources=("bubnik_1995",),
-        formula="sucrose ÷ (sucrose + water); full at 64.8 % at 4 °C, at 72 % at 50 °C",
+        formula=say_later("sucrose ÷ (sucrose + water); full at 64.8 % at 4 °C, at 72 % at 50 °C"),
         look=_sucrose,
         too_high=Side(
-            why="more than stays dissolved in the fridge, so it can turn grainy",
-            advice="Swap a third of the sugar for glucose syrup or invert sugar, or add water.",
+            why=say_later("more than stays dissolved in the fridge, so it can turn grainy"),
+            advice=say_later(
+                "Swap a third of the sugar for glucose syrup or invert sugar, or add water."
+            ),
         ),
     ),
     Rule(
         id="lactose-crystals",
-        title="Milk sugar stays dissolved",
+        title=say_later("Milk sugar stays dissolved"),
         concern=CONCERN,
         band=Band(unit="g/100 g", high=15.0, fails_above=30.0),
         source="from_memory",
-        formula="lactose per 100 g of water; about 13 g dissolve at 4 °C, 19 g at 20 °C",
+        formula=say_later("lactose per 100 g of water; about 13 g dissolve at 4 °C, 19 g at 20 °C"),
         look=_lactose,
         too_high=Side(
-            why="more than cold water dissolves, so it can turn sandy after days in the cold",
-            advice="Use less milk powder or condensed milk, or a lactose-free one.",
+            why=say_later(
+                "more than cold water dissolves, so it can turn sandy after days in the cold"
+            ),
+            advice=say_later("Use less milk powder or condensed milk, or a lactose-free one."),
         ),
     ),
     Rule(
         id="sweetness",
-        title="Sweet enough, not too sweet",
+        title=say_later("Sweet enough, not too sweet"),
         concern=CONCERN,
         band=Band(unit="%", low=5.0, high=32.0, fails_above=50.0),
         source="common_practice",
         sources=("bender_2005", "gaman_sherrington_1990"),
-        formula="sum of each sugar × its sweetness beside sucrose",
+        formula=say_later("sum of each sugar × its sweetness beside sucrose"),
         look=_sweetness,
         too_low=Side(
-            why="hardly sweet once it is cold",
-            advice="Taste it cold; add sugar, and look at the ice again.",
+            why=say_later("hardly sweet once it is cold"),
+            advice=say_later("Taste it cold; add sugar, and look at the ice again."),
         ),
         too_high=Side(
-            why="sweeter than most people like a mousse or an insert",
-            advice="Swap part of the sugar for glucose syrup of 42 DE or trehalose, or add acid.",
+            why=say_later("sweeter than most people like a mousse or an insert"),
+            advice=say_later(
+                "Swap part of the sugar for glucose syrup of 42 DE or trehalose, or add acid."
+            ),
         ),
     ),
     Rule(
         id="alcohol",
-        title="Alcohol lets it freeze and set",
+        title=say_later("Alcohol lets it freeze and set"),
         concern=CONCERN,
         band=Band(unit="%", high=3.0, fails_above=10.0),
         source="common_practice",
-        formula="mass of ethanol ÷ mass of the component",
+        formula=say_later("mass of ethanol ÷ mass of the component"),
         look=_alcohol,
         too_high=Side(
-            why="enough to keep it soft in a home freezer and to soften the gel",
-            advice="Halve the spirit, or boil part of it off before the gelatine goes in.",
+            why=say_later("enough to keep it soft in a home freezer and to soften the gel"),
+            advice=say_later(
+                "Halve the spirit, or boil part of it off before the gelatine goes in."
+            ),
         ),
     ),
     Rule(
         id="acid-and-gelatine",
-        title="Acid spares the gelatine",
+        title=say_later("Acid spares the gelatine"),
         concern=CONCERN,
         band=Band(unit="%", high=2.5, fails_above=6.0),
         source="common_practice",
         sources=("belitz_2009",),
-        formula="organic acids ÷ water, acid by titration from the larder",
+        formula=say_later("organic acids ÷ water, acid by titration from the larder"),
         look=_acid,
         too_high=Side(
-            why="sour enough to weaken the gel, the more so if they are heated together",
-            advice=(
+            why=say_later("sour enough to weaken the gel, the more so if they are heated together"),
+            advice=say_later(
                 "Add the gelatine to a part without juice and the juice last and cool, or take "
                 "10 to 15 % more gelatine."
             ),
@@ -209,16 +241,16 @@ RULES = (
     ),
     Rule(
         id="insert-freezes-hard",
-        title="The insert freezes hard",
+        title=say_later("The insert freezes hard"),
         concern=CONCERN,
         band=Band(unit="%", low=50.0, fails_below=25.0),
         source="our_own",
         sources=("norrish_1966", "crc_handbook_102"),
-        formula="share of the water that is ice when solution and ice are in balance",
+        formula=say_later("share of the water that is ice when solution and ice are in balance"),
         look=_hardens,
         too_low=Side(
-            why="too little to unmould it and lay it in",
-            advice=(
+            why=say_later("too little to unmould it and lay it in"),
+            advice=say_later(
                 "Use less sugar or spirit, add some gelatine, or lay it in straight from a mould "
                 "at -25 °C."
             ),
@@ -226,16 +258,18 @@ RULES = (
     ),
     Rule(
         id="icy",
-        title="It does not freeze to a block of ice",
+        title=say_later("It does not freeze to a block of ice"),
         concern=CONCERN,
         band=Band(unit="%", high=68.0, fails_above=82.0),
         source="our_own",
         sources=("norrish_1966", "crc_handbook_102"),
-        formula="ice share × (water - 0.4 × protein)",
+        formula=say_later("ice share × (water - 0.4 × protein)"),
         look=_icy,
         too_high=Side(
-            why="so watery that its crystals grow coarse and it weeps when it thaws",
-            advice="Boil it down, or add sugar, glucose syrup or pectin until it holds 18 °Brix.",
+            why=say_later("so watery that its crystals grow coarse and it weeps when it thaws"),
+            advice=say_later(
+                "Boil it down, or add sugar, glucose syrup or pectin until it holds 18 °Brix."
+            ),
         ),
     ),
 )

@@ -8,6 +8,7 @@ from entremetry.checks.bench import Bench
 from entremetry.method.shaping import Fill, Place
 from entremetry.method.step import AnyStep
 from entremetry.method.waiting import FreezeUntil, ThawUntil
+from entremetry.words import say
 
 SERVING = 600.0  # s on the table
 STILL_FROZEN = 0.5  # of the thawing time, after which the foot has thawed: our_own
@@ -23,7 +24,7 @@ def contact_time(bench: Bench, component: str) -> tuple[float, str] | None:
     if start is None:
         return None
     waits = sum(_wet_time(step) for step in steps[start + 1 :])
-    return waits + SERVING, "half of thawing, with holding and the table"
+    return waits + SERVING, say("half of thawing, with holding and the table")
 
 
 def _wet_time(step: AnyStep) -> float:

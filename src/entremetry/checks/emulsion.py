@@ -9,6 +9,7 @@ from entremetry.checks.bench import Bench
 from entremetry.checks.bench_component import BenchComponent
 from entremetry.checks.rule import Finding, Rule, Side
 from entremetry.checks.saying import amount, given
+from entremetry.words import say, say_later
 
 CONCERN = "emulsion"
 
@@ -22,10 +23,10 @@ def _fat_to_water(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=0.1 * value,
-            fact=f"Its fat is {amount(value, 'g/g')} of its water",
+            fact=say("Its fat is {amount} of its water", amount=amount(value, "g/g")),
             inputs=(
-                given("fat", 100.0 * each.share.fat, "%"),
-                given("water", 100.0 * each.share.water, "%"),
+                given(say("fat"), 100.0 * each.share.fat, "%"),
+                given(say("water"), 100.0 * each.share.water, "%"),
             ),
         )
 
@@ -50,7 +51,10 @@ def _butter(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=value,
                 error=4.0,
-                fact=f"With the butter in it the bowl is at about {amount(value, '°C')}",
+                fact=say(
+                    "With the butter in it the bowl is at about {amount}",
+                    amount=amount(value, "°C"),
+                ),
             )
 
 
@@ -68,58 +72,64 @@ def _chocolate(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=5.0,
-            fact=f"The warmest its chocolate gets is about {amount(value, '°C')}",
+            fact=say(
+                "The warmest its chocolate gets is about {amount}", amount=amount(value, "°C")
+            ),
         )
 
 
 RULES = (
     Rule(
         id="fat-and-water",
-        title="Fat and water stay together",
+        title=say_later("Fat and water stay together"),
         concern=CONCERN,
         band=Band(unit="g/g", high=1.5, fails_above=2.0),
         source="from_memory",
         sources=("mcgee_2004", "from_memory"),
-        formula="fat ÷ water; a ganache of much more than 2 to 1 splits",
+        formula=say_later("fat ÷ water; a ganache of much more than 2 to 1 splits"),
         look=_fat_to_water,
         too_high=Side(
-            why="so crowded with fat that it splits easily",
-            advice="Add warm milk, not cream, a spoonful at a time, and blend under the surface.",
+            why=say_later("so crowded with fat that it splits easily"),
+            advice=say_later(
+                "Add warm milk, not cream, a spoonful at a time, and blend under the surface."
+            ),
         ),
     ),
     Rule(
         id="butter-temperature",
-        title="Butter goes in at the right warmth",
+        title=say_later("Butter goes in at the right warmth"),
         concern=CONCERN,
         band=Band(unit="°C", low=28.0, high=60.0, fails_below=18.0, fails_above=75.0),
         source="common_practice",
-        formula="temperature of the bowl with the butter in it, by its heat",
+        formula=say_later("temperature of the bowl with the butter in it, by its heat"),
         look=_butter,
         too_low=Side(
-            why="so cool that the butter stays in grains",
-            advice="Blend it in at 35 to 45 °C, soft and in pieces.",
+            why=say_later("so cool that the butter stays in grains"),
+            advice=say_later("Blend it in at 35 to 45 °C, soft and in pieces."),
         ),
         too_high=Side(
-            why="so hot that it melts to oil and lies on top",
-            advice="Let it cool to 35 to 45 °C before the butter goes in.",
+            why=say_later("so hot that it melts to oil and lies on top"),
+            advice=say_later("Let it cool to 35 to 45 °C before the butter goes in."),
         ),
     ),
     Rule(
         id="chocolate-melted",
-        title="Chocolate melts and does not scorch",
+        title=say_later("Chocolate melts and does not scorch"),
         concern=CONCERN,
         band=Band(unit="°C", low=38.0, high=85.0, fails_below=31.0, fails_above=100.0),
         source="common_practice",
         sources=("common_practice", "beckett_2009"),
-        formula="warmest that the bowl gets with the chocolate in it, heat of mixing counted",
+        formula=say_later(
+            "warmest that the bowl gets with the chocolate in it, heat of mixing counted"
+        ),
         look=_chocolate,
         too_low=Side(
-            why="too cool to melt all of it, so grains stay",
-            advice="Bring it to 40 to 45 °C and blend.",
+            why=say_later("too cool to melt all of it, so grains stay"),
+            advice=say_later("Bring it to 40 to 45 °C and blend."),
         ),
         too_high=Side(
-            why="hot enough to scorch its milk and its sugar",
-            advice="Pour the hot liquid over it off the heat, in three goes.",
+            why=say_later("hot enough to scorch its milk and its sugar"),
+            advice=say_later("Pour the hot liquid over it off the heat, in three goes."),
         ),
     ),
 )

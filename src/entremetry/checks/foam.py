@@ -11,6 +11,7 @@ from entremetry.checks.rule import Finding, Rule, Side
 from entremetry.checks.saying import amount
 from entremetry.checks.warmth import Moment
 from entremetry.method.cooking import Fold, Whip
+from entremetry.words import say, say_later
 
 CONCERN = "foam"
 
@@ -35,7 +36,7 @@ def _fat(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=value,
                 error=1.0,
-                fact=f"What is whipped holds {amount(value, '%')} fat",
+                fact=say("What is whipped holds {amount} fat", amount=amount(value, "%")),
             )
 
 
@@ -48,7 +49,9 @@ def _overrun(bench: Bench) -> Iterator[Finding]:
                     component=each.id,
                     value=value,
                     error=10.0,
-                    fact=f"The cream is whipped to an overrun of {amount(value, '%')}",
+                    fact=say(
+                        "The cream is whipped to an overrun of {amount}", amount=amount(value, "%")
+                    ),
                 )
 
 
@@ -62,7 +65,7 @@ def _density(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=value * figure.relative_error,
-            fact=f"The finished mousse has {amount(value, 'g/ml')}",
+            fact=say("The finished mousse has {amount}", amount=amount(value, "g/ml")),
         )
 
 
@@ -77,7 +80,7 @@ def _kept(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=value,
                 error=5.0,
-                fact=f"Folding keeps {amount(value, '%')} of the air",
+                fact=say("Folding keeps {amount} of the air", amount=amount(value, "%")),
             )
 
 
@@ -92,86 +95,94 @@ def _reheated(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=2.0,
-            fact=f"After the fold it is never warmer than {amount(value, '°C')}",
+            fact=say("After the fold it is never warmer than {amount}", amount=amount(value, "°C")),
         )
 
 
 RULES = (
     Rule(
         id="cream-fat",
-        title="The cream whips",
+        title=say_later("The cream whips"),
         concern=CONCERN,
         band=Band(unit="%", low=30.0, high=42.0, fails_below=25.0, fails_above=52.0),
         source="mcgee_2004",
-        formula="fat ÷ mass of all that is in the bowl when it is whipped",
+        formula=say_later("fat ÷ mass of all that is in the bowl when it is whipped"),
         look=_fat,
         too_low=Side(
-            why="and below 30 % cream hardly holds air",
-            advice="Use cream of 35 %, or add mascarpone until the bowl holds 33 to 36 % fat.",
+            why=say_later("and below 30 % cream hardly holds air"),
+            advice=say_later(
+                "Use cream of 35 %, or add mascarpone until the bowl holds 33 to 36 % fat."
+            ),
         ),
         too_high=Side(
-            why="so rich that it turns to butter quickly",
-            advice="Thin it with cold milk to 35 %, and stop at soft ribbons.",
+            why=say_later("so rich that it turns to butter quickly"),
+            advice=say_later("Thin it with cold milk to 35 %, and stop at soft ribbons."),
         ),
     ),
     Rule(
         id="cream-overrun",
-        title="Whipped as far as it should be",
+        title=say_later("Whipped as far as it should be"),
         concern=CONCERN,
         band=Band(unit="%", low=50.0, high=130.0, fails_below=20.0, fails_above=216.0),
         source="bruhn_1988",
-        formula="volume gained ÷ volume of the liquid, as the method states it",
+        formula=say_later("volume gained ÷ volume of the liquid, as the method states it"),
         look=_overrun,
         too_low=Side(
-            why="little air for a mousse",
-            advice="Whip to soft ribbons: about twice the volume.",
+            why=say_later("little air for a mousse"),
+            advice=say_later("Whip to soft ribbons: about twice the volume."),
         ),
         too_high=Side(
-            why="more than most creams can hold",
-            advice="Weigh a known cup of your cream when it is whipped and write what it gives.",
+            why=say_later("more than most creams can hold"),
+            advice=say_later(
+                "Weigh a known cup of your cream when it is whipped and write what it gives."
+            ),
         ),
     ),
     Rule(
         id="mousse-density",
-        title="The mousse is light",
+        title=say_later("The mousse is light"),
         concern=CONCERN,
         band=Band(unit="g/ml", low=0.40, high=0.86, fails_below=0.25, fails_above=0.98),
         source="common_practice",
-        formula="mass ÷ volume of what is ready for the mould",
+        formula=say_later("mass ÷ volume of what is ready for the mould"),
         look=_density,
         too_low=Side(
-            why="so airy that it is coarse and collapses",
-            advice="Whip less, or fold a little longer.",
+            why=say_later("so airy that it is coarse and collapses"),
+            advice=say_later("Whip less, or fold a little longer."),
         ),
         too_high=Side(
-            why="so dense that hardly any air is left in it",
-            advice="Check the warmth of the fold, fold in three goes, whip the cream further.",
+            why=say_later("so dense that hardly any air is left in it"),
+            advice=say_later(
+                "Check the warmth of the fold, fold in three goes, whip the cream further."
+            ),
         ),
     ),
     Rule(
         id="air-kept",
-        title="Folding keeps the air",
+        title=say_later("Folding keeps the air"),
         concern=CONCERN,
         band=Band(unit="%", low=75.0, fails_below=50.0),
         source="from_memory",
-        formula="air left ÷ air whipped in, as the method states it",
+        formula=say_later("air left ÷ air whipped in, as the method states it"),
         look=_kept,
         too_low=Side(
-            why="so much is lost that it comes out heavy and short",
-            advice="Fold in three goes with a wide spatula, the first to loosen, and then stop.",
+            why=say_later("so much is lost that it comes out heavy and short"),
+            advice=say_later(
+                "Fold in three goes with a wide spatula, the first to loosen, and then stop."
+            ),
         ),
     ),
     Rule(
         id="foam-reheated",
-        title="Whipped cream stays cool",
+        title=say_later("Whipped cream stays cool"),
         concern=CONCERN,
         band=Band(unit="°C", high=33.0, fails_above=42.0),
         source="common_practice",
-        formula="highest temperature of the bowl once the cream is in it",
+        formula=say_later("highest temperature of the bowl once the cream is in it"),
         look=_reheated,
         too_high=Side(
-            why="which melts the fat that holds the air",
-            advice="Heat before the cream goes in, never after.",
+            why=say_later("which melts the fat that holds the air"),
+            advice=say_later("Heat before the cream goes in, never after."),
         ),
     ),
 )

@@ -10,6 +10,7 @@ from entremetry.checks.bench import Bench
 from entremetry.checks.rule import DESSERT, Finding, Rule, Side
 from entremetry.checks.saying import amount, given
 from entremetry.dessert.slips import slips
+from entremetry.words import say, say_later
 
 CONCERN = "measures"
 SCALE = 0.05e-3  # kg, half a step of a scale to 0.1 g
@@ -19,14 +20,21 @@ NUMBER = re.compile(r"-?\d+(?:[.,]\d+)?")
 def _pairs(bench: Bench) -> Iterator[Finding]:
     found = slips(bench.dessert.document, bench.dessert.larder)
     if not found:
-        yield Finding(value=0.0, fact="No pair of measures in the notes disagrees", tells_all=True)
+        yield Finding(
+            value=0.0, fact=say("No pair of measures in the notes disagrees"), tells_all=True
+        )
     for slip in found:
         value = _gap(slip.found, slip.right)
         component = slip.place.split(",")[0]
         yield Finding(
             component=component if component in bench.by_id else DESSERT,
             value=value,
-            fact=f"'{slip.found}' stands in {slip.place}, and {slip.right} would be right",
+            fact=say(
+                "'{found}' stands in {place}, and {right} would be right",
+                found=slip.found,
+                place=slip.place,
+                right=slip.right,
+            ),
         )
 
 
@@ -49,7 +57,9 @@ def _losses(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=2.0,
-            fact=f"{amount(value, '%')} of what is weighed does not reach the mould",
+            fact=say(
+                "{amount} of what is weighed does not reach the mould", amount=amount(value, "%")
+            ),
             inputs=tuple(given(change.reason, change.mass * 1e3, "g") for change in made.changes),
         )
 
@@ -66,52 +76,54 @@ def _doses(bench: Bench) -> Iterator[Finding]:
             yield Finding(
                 component=each.id,
                 value=value,
-                fact=(
-                    f"{amount(mass * 1e3, 'g')} of {line.name} can be weighed to "
-                    f"{amount(value, '%')}"
+                fact=say(
+                    "{mass} of {what} can be weighed to {amount}",
+                    mass=amount(mass * 1e3, "g"),
+                    what=line.name,
+                    amount=amount(value, "%"),
                 ),
-                inputs=(given("half a step of the scale", SCALE * 1e3, "g"),),
+                inputs=(given(say("half a step of the scale"), SCALE * 1e3, "g"),),
             )
 
 
 RULES = (
     Rule(
         id="paired-measures",
-        title="Pairs of measures agree",
+        title=say_later("Pairs of measures agree"),
         concern=CONCERN,
         band=Band(unit="%", high=0.0, fails_above=10.0),
         source="nist_sp811",
-        formula="difference of the second value of a pair from the first, converted",
+        formula=say_later("difference of the second value of a pair from the first, converted"),
         look=_pairs,
         too_high=Side(
-            why="so a reader who follows the second goes wrong",
-            advice="Correct the pair, or write one measure only.",
+            why=say_later("so a reader who follows the second goes wrong"),
+            advice=say_later("Correct the pair, or write one measure only."),
         ),
     ),
     Rule(
         id="losses",
-        title="Little is lost on the way",
+        title=say_later("Little is lost on the way"),
         concern=CONCERN,
         band=Band(unit="%", high=18.0, fails_above=35.0),
         source="common_practice",
-        formula="(mass weighed - mass ready) ÷ mass weighed",
+        formula=say_later("(mass weighed - mass ready) ÷ mass weighed"),
         look=_losses,
         too_high=Side(
-            why="much more than the usual 5 to 8 % for bowl and bag",
-            advice="Look at evaporation and at what sticks; larger batches lose less.",
+            why=say_later("much more than the usual 5 to 8 % for bowl and bag"),
+            advice=say_later("Look at evaporation and at what sticks; larger batches lose less."),
         ),
     ),
     Rule(
         id="dose-can-be-weighed",
-        title="The setting agent can be weighed",
+        title=say_later("The setting agent can be weighed"),
         concern=CONCERN,
         band=Band(unit="%", high=8.0, fails_above=25.0),
         source="our_own",
-        formula="half a step of a scale to 0.1 g ÷ mass of the agent",
+        formula=say_later("half a step of a scale to 0.1 g ÷ mass of the agent"),
         look=_doses,
         too_high=Side(
-            why="which is rough for what decides how firm it sets",
-            advice="Weigh to 0.01 g, or make a larger batch and freeze the rest.",
+            why=say_later("which is rough for what decides how firm it sets"),
+            advice=say_later("Weigh to 0.01 g, or make a larger batch and freeze the rest."),
         ),
     ),
 )

@@ -9,13 +9,14 @@ from entremetry.checks.band import Band, Outcome
 from entremetry.checks.bench import Bench
 from entremetry.checks.saying import said
 from entremetry.checks.verdict import Input, Verdict
+from entremetry.words import say
 
 DESSERT = "dessert"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Side:
-    """Why it is bad to err on one side, and what to do about it."""
+    """Why it is bad to err on one side, and what to do about it, both to be said later."""
 
     why: str
     advice: str
@@ -40,7 +41,11 @@ class Finding:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rule:
-    """One bench check. `source` is who sets the limits, `sources` who gives the formula."""
+    """One bench check. `source` is who sets the limits, `sources` who gives the formula.
+
+    Title, formula and sides are written in English and said in a verdict, in the language that
+    is spoken then; so is the fact of a finding, when it is found.
+    """
 
     id: str
     title: str
@@ -62,14 +67,14 @@ class Rule:
         band = finding.band or self.band
         outcome = band.outcome(finding.value)
         side = self._side(band, finding.value)
-        should = "" if finding.tells_all else f", where it should be {said(band)}"
         if outcome is Outcome.PASS or side is None:
-            because, advice = f"{finding.fact}{should}.", ""
+            because, advice = _sound(finding, band), ""
         else:
-            because, advice = f"{finding.fact}, {side.why}.", side.advice
+            because = say("{fact}, {why}.", fact=finding.fact, why=say(side.why))
+            advice = say(side.advice)
         return Verdict(
             id=self.id,
-            title=self.title,
+            title=say(self.title),
             concern=self.concern,
             component=finding.component,
             name=bench.name(finding.component),
@@ -82,9 +87,15 @@ class Rule:
             advice=advice,
             source=self.source,
             sources=self.sources,
-            formula=self.formula,
+            formula=say(self.formula),
             inputs=finding.inputs,
         )
 
     def _side(self, band: Band, value: float) -> Side | None:
         return self.too_low if band.is_low(value) else self.too_high
+
+
+def _sound(finding: Finding, band: Band) -> str:
+    if finding.tells_all:
+        return f"{finding.fact}."
+    return say("{fact}, where it should be {range}.", fact=finding.fact, range=said(band))
