@@ -10,6 +10,7 @@ from entremetry.checks.symptom import Cause, Symptom, Toward
 from entremetry.checks.symptoms import SYMPTOMS
 from entremetry.checks.verdict import Verdict
 from entremetry.errors import UnknownName
+from entremetry.words import say
 
 UNKNOWN = 0.35  # of its weight for a cause that no number of this dessert tells of
 STEEPNESS = 3.0  # per width of the caution
@@ -38,7 +39,7 @@ class Diagnosis:
 
 
 def find_symptom(name: str) -> Symptom:
-    """The symptom with this id, or whose words hold the text.
+    """The symptom with this id, or whose words, in English or as they are spoken, hold the text.
 
     Raises
     ------
@@ -48,12 +49,17 @@ def find_symptom(name: str) -> Symptom:
     wanted = name.strip().casefold()
     slug = "-".join(wanted.split())
     for symptom in SYMPTOMS:
-        if slug == symptom.id or wanted == symptom.name.casefold():
+        if slug == symptom.id or wanted in _names(symptom):
             return symptom
-    holding = [each for each in SYMPTOMS if wanted and wanted in each.name.casefold()]
+    holding = [each for each in SYMPTOMS if wanted and any(wanted in n for n in _names(each))]
     if len(holding) == 1:
         return holding[0]
     raise UnknownName("symptom", name, [symptom.id for symptom in SYMPTOMS])
+
+
+def _names(symptom: Symptom) -> tuple[str, str]:
+    """Its words as they are written and as they are spoken, to be compared."""
+    return symptom.name.casefold(), say(symptom.name).casefold()
 
 
 def diagnose(
