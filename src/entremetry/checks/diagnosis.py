@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from entremetry.checks.symptom import Cause, Symptom, Toward
 from entremetry.checks.symptoms import SYMPTOMS
@@ -68,16 +68,26 @@ def diagnose(
     """Rank the causes of a symptom by how little room the checks leave.
 
     A cause whose check does not apply to this dessert is left out; one that nothing computes
-    stays with a part of its weight.
+    stays with a part of its weight. The words are in the language that is spoken.
     """
     found = tuple(verdicts)
     pairs = [pair for cause in symptom.causes for pair in _suspicion(cause, found, component)]
     total = sum(weight for _, weight, _ in pairs)
     suspects = (
-        Suspect(cause=cause, likelihood=weight / total, verdict=verdict)
+        Suspect(cause=_said(cause), likelihood=weight / total, verdict=verdict)
         for cause, weight, verdict in pairs
     )
-    return Diagnosis(symptom=symptom, suspects=tuple(sorted(suspects, key=lambda s: -s.likelihood)))
+    return Diagnosis(
+        symptom=replace(symptom, name=say(symptom.name)),
+        suspects=tuple(sorted(suspects, key=lambda s: -s.likelihood)),
+    )
+
+
+def _said(cause: Cause) -> Cause:
+    """A cause in the language that is spoken."""
+    return replace(
+        cause, name=say(cause.name), measure=say(cause.measure), advice=say(cause.advice)
+    )
 
 
 def _suspicion(
