@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from entremetry.checks.symptom import Cause, Symptom, Toward
 from entremetry.checks.symptoms import SYMPTOMS
 from entremetry.checks.verdict import Verdict
 from entremetry.errors import UnknownName
+from entremetry.words import say
 
 UNKNOWN = 0.35  # of its weight for a cause that no number of this dessert tells of
 STEEPNESS = 3.0  # per width of the caution
@@ -38,7 +39,7 @@ class Diagnosis:
 
 
 def find_symptom(name: str) -> Symptom:
-    """The symptom with this id, or whose words hold the text.
+    """The symptom with this id, or whose words, in English or as they are spoken, hold the text.
 
     Raises
     ------
@@ -48,12 +49,17 @@ def find_symptom(name: str) -> Symptom:
     wanted = name.strip().casefold()
     slug = "-".join(wanted.split())
     for symptom in SYMPTOMS:
-        if slug == symptom.id or wanted == symptom.name.casefold():
+        if slug == symptom.id or wanted in _names(symptom):
             return symptom
-    holding = [each for each in SYMPTOMS if wanted and wanted in each.name.casefold()]
+    holding = [each for each in SYMPTOMS if wanted and any(wanted in n for n in _names(each))]
     if len(holding) == 1:
         return holding[0]
     raise UnknownName("symptom", name, [symptom.id for symptom in SYMPTOMS])
+
+
+def _names(symptom: Symptom) -> tuple[str, str]:
+    """Its words as they are written and as they are spoken, to be compared."""
+    return symptom.name.casefold(), say(symptom.name).casefold()
 
 
 def diagnose(
@@ -62,16 +68,26 @@ def diagnose(
     """Rank the causes of a symptom by how little room the checks leave.
 
     A cause whose check does not apply to this dessert is left out; one that nothing computes
-    stays with a part of its weight.
+    stays with a part of its weight. The words are in the language that is spoken.
     """
     found = tuple(verdicts)
     pairs = [pair for cause in symptom.causes for pair in _suspicion(cause, found, component)]
     total = sum(weight for _, weight, _ in pairs)
     suspects = (
-        Suspect(cause=cause, likelihood=weight / total, verdict=verdict)
+        Suspect(cause=_said(cause), likelihood=weight / total, verdict=verdict)
         for cause, weight, verdict in pairs
     )
-    return Diagnosis(symptom=symptom, suspects=tuple(sorted(suspects, key=lambda s: -s.likelihood)))
+    return Diagnosis(
+        symptom=replace(symptom, name=say(symptom.name)),
+        suspects=tuple(sorted(suspects, key=lambda s: -s.likelihood)),
+    )
+
+
+def _said(cause: Cause) -> Cause:
+    """A cause in the language that is spoken."""
+    return replace(
+        cause, name=say(cause.name), measure=say(cause.measure), advice=say(cause.advice)
+    )
 
 
 def _suspicion(

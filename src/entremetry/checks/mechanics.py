@@ -13,11 +13,14 @@ from entremetry.checks.saying import amount, given
 from entremetry.dessert.placed import Inclusion
 from entremetry.method.shaping import Unmould
 from entremetry.method.waiting import FreezeUntil
+from entremetry.words import say, say_later
 
 CONCERN = "mechanics"
 GRAVITY = 9.81  # m/s2
 COMPACT, FLAT = 14.0, 6.0  # pull ÷ yield stress of a ball (beris_1985) and of a disc (our_own)
 FLATTEST = 0.35  # height over width below which a body counts as a disc
+HEAVIER = say_later("It is {gap} heavier than {around}, which must hold against {stress}")
+LIGHTER = say_later("It is {gap} lighter than {around}, which must hold against {stress}")
 
 
 def _stress(part: Inclusion, heavier: float) -> float:
@@ -44,14 +47,15 @@ def _moves(bench: Bench, *, sinks: bool) -> Iterator[Finding]:
             component=part.component,
             value=value,
             error=0.5 * value,
-            fact=(
-                f"It is {amount(abs(body - soft) / 1e3, 'g/ml')} "
-                f"{'heavier' if sinks else 'lighter'} than {bench.name(around.id)}, which must "
-                f"hold against {amount(value, 'Pa')}"
+            fact=say(
+                HEAVIER if sinks else LIGHTER,
+                gap=amount(abs(body - soft) / 1e3, "g/ml"),
+                around=bench.name(around.id),
+                stress=amount(value, "Pa"),
             ),
             inputs=(
-                given("its density", body / 1e3, "g/ml"),
-                given("density around it", soft / 1e3, "g/ml"),
+                given(say("its density"), body / 1e3, "g/ml"),
+                given(say("density around it"), soft / 1e3, "g/ml"),
             ),
         )
 
@@ -78,9 +82,11 @@ def _releases(bench: Bench) -> Iterator[Finding]:
         component=each.id,
         value=value,
         error=5.0,
-        fact=(
-            f"At {amount(at - 273.15, '°C')}, when it is unmoulded, {amount(value, '%')} of "
-            "the water of its outer layer is ice"
+        fact=say(
+            "At {temperature}, when it is unmoulded, {share} of the water of its outer layer is "
+            "ice",
+            temperature=amount(at - 273.15, "°C"),
+            share=amount(value, "%"),
         ),
     )
 
@@ -97,67 +103,80 @@ def _settles(bench: Bench) -> Iterator[Finding]:
             component=above.id,
             value=gap,
             error=0.05,
-            fact=f"It is {amount(gap, 'g/ml')} denser than {bench.name(below.id)} under it",
+            fact=say(
+                "It is {gap} denser than {below} under it",
+                gap=amount(gap, "g/ml"),
+                below=bench.name(below.id),
+            ),
         )
 
 
 RULES = (
     Rule(
         id="insert-sinks",
-        title="The insert stays where it is laid",
+        title=say_later("The insert stays where it is laid"),
         concern=CONCERN,
         band=Band(unit="Pa", high=15.0, fails_above=40.0),
         source="our_own",
         sources=("beris_1985", "our_own"),
         formula=(
-            "weight gap × gravity × volume ÷ widest area, ÷ 14 for a compact body or 6 for a disc; "
-            "a spooned bump of 5 mm that stays means about 30 Pa"
+            say_later(
+                "weight gap × gravity × volume ÷ widest area, ÷ 14 for a compact body or 6 for a "
+                "disc; "
+                "a spooned bump of 5 mm that stays means about 30 Pa"
+            )
         ),
         look=_sinks,
         too_high=Side(
-            why="which a freshly folded mousse may not",
-            advice="Wait until a spooned bump stays, chill the mould for 5 min, lay it level.",
+            why=say_later("which a freshly folded mousse may not"),
+            advice=say_later(
+                "Wait until a spooned bump stays, chill the mould for 5 min, lay it level."
+            ),
         ),
     ),
     Rule(
         id="base-floats",
-        title="The base does not float up",
+        title=say_later("The base does not float up"),
         concern=CONCERN,
         band=Band(unit="Pa", high=15.0, fails_above=40.0),
         source="our_own",
         sources=("beris_1985", "our_own"),
-        formula="as for an insert, with the pull upwards",
+        formula=say_later("as for an insert, with the pull upwards"),
         look=_floats,
         too_high=Side(
-            why="which a freshly folded mousse may not",
-            advice="Soak it, press it in and keep it down with a tray in the freezer.",
+            why=say_later("which a freshly folded mousse may not"),
+            advice=say_later("Soak it, press it in and keep it down with a tray in the freezer."),
         ),
     ),
     Rule(
         id="layer-sinks",
-        title="A layer lies on the one below",
+        title=say_later("A layer lies on the one below"),
         concern=CONCERN,
         band=Band(unit="g/ml", high=0.10, fails_above=0.40),
         source="our_own",
-        formula="density of the upper layer - density of the layer under it, if nothing sets that",
+        formula=say_later(
+            "density of the upper layer - density of the layer under it, if nothing sets that"
+        ),
         look=_settles,
         too_high=Side(
-            why="and nothing sets that one, so it can break through",
-            advice="Chill or freeze the lower layer before the next goes on, or set it.",
+            why=say_later("and nothing sets that one, so it can break through"),
+            advice=say_later("Chill or freeze the lower layer before the next goes on, or set it."),
         ),
     ),
     Rule(
         id="releases",
-        title="It comes out of the mould",
+        title=say_later("It comes out of the mould"),
         concern=CONCERN,
         band=Band(unit="%", low=50.0, fails_below=30.0),
         source="our_own",
         sources=("norrish_1966", "crc_handbook_102"),
-        formula="share of the water that is ice when solution and ice are in balance",
+        formula=say_later("share of the water that is ice when solution and ice are in balance"),
         look=_releases,
         too_low=Side(
-            why="so its skin is soft and sticks",
-            advice="Freeze it colder, use less sugar or spirit, peel the mould off slowly.",
+            why=say_later("so its skin is soft and sticks"),
+            advice=say_later(
+                "Freeze it colder, use less sugar or spirit, peel the mould off slowly."
+            ),
         ),
     ),
 )

@@ -13,6 +13,7 @@ from entremetry.method.cooking import Soak
 from entremetry.method.step import AnyStep
 from entremetry.method.waiting import FreezeUntil, GlazeAt
 from entremetry.timings.start import ready_temperature
+from entremetry.words import say, say_later
 
 CONCERN = "order"
 USUAL_SOAK = 600.0  # s, if the step states no time
@@ -29,7 +30,7 @@ def _soak_time(bench: Bench) -> Iterator[Finding]:
             yield Finding(
                 component=each.id,
                 value=value,
-                fact=f"The gelatine soaks for {amount(value, 'min')}",
+                fact=say("The gelatine soaks for {amount}", amount=amount(value, "min")),
             )
 
 
@@ -50,7 +51,7 @@ def _insert_frozen(bench: Bench) -> Iterator[Finding]:
         yield Finding(
             component=each.id,
             value=value,
-            fact=f"It is at {amount(value, '°C')} when it is laid in",
+            fact=say("It is at {amount} when it is laid in", amount=amount(value, "°C")),
             band=None if freezes else UNTOLD,
         )
 
@@ -63,7 +64,7 @@ def _glazed_cold(bench: Bench) -> Iterator[Finding]:
                 component=DESSERT,
                 value=value,
                 error=1.0,
-                fact=f"Its heart is at {amount(value, '°C')} when it is glazed",
+                fact=say("Its heart is at {amount} when it is glazed", amount=amount(value, "°C")),
             )
 
 
@@ -80,41 +81,45 @@ def _last_frozen(steps: Sequence[AnyStep]) -> float:
 RULES = (
     Rule(
         id="gelatine-soaked",
-        title="Gelatine is soaked first",
+        title=say_later("Gelatine is soaked first"),
         concern=CONCERN,
         band=Band(unit="min", low=5.0, fails_below=1.0),
         source="common_practice",
-        formula="time of the soaking step; 10 min if it states none",
+        formula=say_later("time of the soaking step; 10 min if it states none"),
         look=_soak_time,
         too_low=Side(
-            why="too short for it to swell through, so lumps stay",
-            advice="Soak it for 5 to 10 min in cold water before it goes in.",
+            why=say_later("too short for it to swell through, so lumps stay"),
+            advice=say_later("Soak it for 5 to 10 min in cold water before it goes in."),
         ),
     ),
     Rule(
         id="insert-frozen",
-        title="The insert is frozen first",
+        title=say_later("The insert is frozen first"),
         concern=CONCERN,
         band=Band(unit="°C", high=-10.0, fails_above=0.0),
         source="common_practice",
-        formula="temperature at which its method leaves it",
+        formula=say_later("temperature at which its method leaves it"),
         look=_insert_frozen,
         too_high=Side(
-            why="too soft to lie straight in the mousse",
-            advice="Freeze it hard in its own mould first, and turn it out at the last moment.",
+            why=say_later("too soft to lie straight in the mousse"),
+            advice=say_later(
+                "Freeze it hard in its own mould first, and turn it out at the last moment."
+            ),
         ),
     ),
     Rule(
         id="glazed-frozen",
-        title="The piece is frozen when it is glazed",
+        title=say_later("The piece is frozen when it is glazed"),
         concern=CONCERN,
         band=Band(unit="°C", high=-12.0, fails_above=-5.0),
         source="common_practice",
-        formula="temperature that the freezing before the glaze states",
+        formula=say_later("temperature that the freezing before the glaze states"),
         look=_glazed_cold,
         too_high=Side(
-            why="too warm to set the film before it runs off",
-            advice="Freeze it through to -15 °C or colder and glaze it straight from the freezer.",
+            why=say_later("too warm to set the film before it runs off"),
+            advice=say_later(
+                "Freeze it through to -15 °C or colder and glaze it straight from the freezer."
+            ),
         ),
     ),
 )

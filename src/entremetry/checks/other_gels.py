@@ -11,6 +11,7 @@ from entremetry.checks.rule import Finding, Rule, Side
 from entremetry.checks.saying import amount, given
 from entremetry.checks.strength import GUMS, weeping_share
 from entremetry.physics.gels import AGAR, PECTIN_NH, SUCROSE, starch_thickens_at
+from entremetry.words import say, say_later
 
 CONCERN = "other gels"
 HEATED = 323.15  # K, above which an egg is meant to be cooked
@@ -26,23 +27,23 @@ def _agar(bench: Bench) -> Iterator[Finding]:
     for each in bench.components:
         for name in _with(each, "agar"):
             if "gelling" in each.lines[name].tags:
-                yield _heated(each, name, "The agar")
+                yield _heated(each, name, say_later("The agar is heated to {amount}"))
 
 
 def _pectin(bench: Bench) -> Iterator[Finding]:
     for each in bench.components:
         for name in _with(each, "pectin-"):
             if "pectin-liquid" not in each.lines[name].ingredient:
-                yield _heated(each, name, "The pectin")
+                yield _heated(each, name, say_later("The pectin is heated to {amount}"))
 
 
-def _heated(each: BenchComponent, name: str, what: str) -> Finding:
+def _heated(each: BenchComponent, name: str, fact: str) -> Finding:
     value = max(each.peaks[name], each.highest(name)) - 273.15
     return Finding(
         component=each.id,
         value=value,
         error=3.0,
-        fact=f"{what} is heated to {amount(value, '°C')}",
+        fact=say(fact, amount=amount(value, "°C")),
     )
 
 
@@ -53,7 +54,7 @@ def _pectin_sugar(bench: Bench) -> Iterator[Finding]:
                 component=each.id,
                 value=each.brix,
                 error=1.0,
-                fact=f"With this pectin it holds {amount(each.brix, '°Brix')}",
+                fact=say("With this pectin it holds {amount}", amount=amount(each.brix, "°Brix")),
             )
 
 
@@ -73,9 +74,9 @@ def _starch(bench: Bench) -> Iterator[Finding]:
             yield Finding(
                 component=each.id,
                 value=value,
-                fact=f"The starch is heated to {amount(value, '°C')}",
+                fact=say("The starch is heated to {amount}", amount=amount(value, "°C")),
                 band=Band(unit="°C", low=needed, fails_below=needed - 12.0),
-                inputs=(given("sucrose in its liquid", 100.0 * part, "%"),),
+                inputs=(given(say("sucrose in its liquid"), 100.0 * part, "%"),),
             )
 
 
@@ -90,7 +91,7 @@ def _custard(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=1.0,
-            fact=f"The egg is heated to {amount(value, '°C')}",
+            fact=say("The egg is heated to {amount}", amount=amount(value, "°C")),
         )
 
 
@@ -105,97 +106,110 @@ def _weeps(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=10.0,
-            fact=f"{amount(value, '%')} of what sets it are gels that weep after freezing",
+            fact=say(
+                "{amount} of what sets it are gels that weep after freezing",
+                amount=amount(value, "%"),
+            ),
         )
 
 
 RULES = (
     Rule(
         id="agar-boiled",
-        title="Agar is boiled",
+        title=say_later("Agar is boiled"),
         concern=CONCERN,
         band=AGAR_BAND,
         source="lersch_2014",
-        formula="highest temperature of the bowl with the agar in it",
+        formula=say_later("highest temperature of the bowl with the agar in it"),
         look=_agar,
         too_low=Side(
-            why="and below 90 °C agar does not dissolve",
-            advice="Boil it for a minute or two in the liquid that is least sour.",
+            why=say_later("and below 90 °C agar does not dissolve"),
+            advice=say_later("Boil it for a minute or two in the liquid that is least sour."),
         ),
     ),
     Rule(
         id="pectin-boiled",
-        title="Pectin is boiled",
+        title=say_later("Pectin is boiled"),
         concern=CONCERN,
         band=PECTIN_BAND,
         source="common_practice",
-        formula="highest temperature of the bowl with the pectin in it",
+        formula=say_later("highest temperature of the bowl with the pectin in it"),
         look=_pectin,
         too_low=Side(
-            why="too cold to dissolve it and start its gel",
-            advice="Rain it in mixed with sugar at 40 °C, then bring it to a full boil.",
+            why=say_later("too cold to dissolve it and start its gel"),
+            advice=say_later("Rain it in mixed with sugar at 40 °C, then bring it to a full boil."),
         ),
     ),
     Rule(
         id="pectin-sugar",
-        title="Pectin has its sugar",
+        title=say_later("Pectin has its sugar"),
         concern=CONCERN,
         band=Band(unit="°Brix", low=60.0, high=80.0, fails_below=55.0, fails_above=85.0),
         source="common_practice",
-        formula="soluble solids ÷ (soluble solids + water)",
+        formula=say_later("soluble solids ÷ (soluble solids + water)"),
         look=_pectin_sugar,
         too_low=Side(
-            why="and high-methoxyl pectin sets only from about 60 °Brix on, with acid",
-            advice="Boil it further down, add sugar, or use pectin NH, which sets without.",
+            why=say_later("and high-methoxyl pectin sets only from about 60 °Brix on, with acid"),
+            advice=say_later(
+                "Boil it further down, add sugar, or use pectin NH, which sets without."
+            ),
         ),
         too_high=Side(
-            why="so concentrated that it sets in the pan",
-            advice="Add water, or take it off the heat earlier.",
+            why=say_later("so concentrated that it sets in the pan"),
+            advice=say_later("Add water, or take it off the heat earlier."),
         ),
     ),
     Rule(
         id="starch-cooked",
-        title="Starch is cooked",
+        title=say_later("Starch is cooked"),
         concern=CONCERN,
         band=Band(unit="°C", low=70.0, fails_below=58.0),
         source="spies_hoseney_1982",
         sources=("spies_hoseney_1982", "from_memory"),
-        formula="highest temperature with the starch in it; sugar raises what it needs",
+        formula=say_later("highest temperature with the starch in it; sugar raises what it needs"),
         look=_starch,
         too_low=Side(
-            why="too cold to thicken it, and it tastes of raw starch",
-            advice="Cook it until it bubbles in the middle, whisking; add sour juice after that.",
+            why=say_later("too cold to thicken it, and it tastes of raw starch"),
+            advice=say_later(
+                "Cook it until it bubbles in the middle, whisking; add sour juice after that."
+            ),
         ),
     ),
     Rule(
         id="custard",
-        title="The egg thickens and does not scramble",
+        title=say_later("The egg thickens and does not scramble"),
         concern=CONCERN,
         band=Band(unit="°C", low=79.0, high=86.0, fails_below=70.0, fails_above=91.0),
         source="common_practice",
-        formula="highest temperature that a step states for the egg",
+        formula=say_later("highest temperature that a step states for the egg"),
         look=_custard,
         too_low=Side(
-            why="where yolk hardly thickens",
-            advice="Stir it to 82 to 84 °C: a finger drawn over the spatula leaves a clear line.",
+            why=say_later("where yolk hardly thickens"),
+            advice=say_later(
+                "Stir it to 82 to 84 °C: a finger drawn over the spatula leaves a clear line."
+            ),
         ),
         too_high=Side(
-            why="where egg scrambles",
-            advice="Stop at 84 °C and strain it at once; it climbs some degrees by itself.",
+            why=say_later("where egg scrambles"),
+            advice=say_later(
+                "Stop at 84 °C and strain it at once; it climbs some degrees by itself."
+            ),
         ),
     ),
     Rule(
         id="weeping",
-        title="It does not weep after freezing",
+        title=say_later("It does not weep after freezing"),
         concern=CONCERN,
         band=Band(unit="%", high=25.0, fails_above=50.0),
         source="lersch_2014",
         sources=("lersch_2014", "common_practice"),
-        formula="setting strength of agar, kappa carrageenan and starch ÷ that of all that sets it",
+        formula=say_later(
+            "setting strength of agar, kappa carrageenan and starch ÷ that of all that sets it"
+        ),
         look=_weeps,
         too_high=Side(
-            why="so it may stand in a puddle when it has thawed",
-            advice="Set it with gelatine or pectin NH, or add a little locust bean gum.",
+            why=say_later("so it may stand in a puddle when it has thawed"),
+            advice=say_later("Set it with gelatine or pectin NH, or add a little locust bean gum."),
         ),
     ),
 )

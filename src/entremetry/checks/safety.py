@@ -11,13 +11,13 @@ from entremetry.checks.rule import DESSERT, Finding, Rule, Side
 from entremetry.checks.saying import amount
 from entremetry.method.cooking import CoolTo
 from entremetry.method.waiting import FreezeUntil, Hold, Rest, ThawUntil
+from entremetry.words import say, say_later
 
 CONCERN = "spoiling"
 WARM_FROM, WARM_TO = 330.15, 294.15  # K, 57 and 21 °C: fda_food_code
 CHILLED = 281.15  # K, 8 °C
 DOUBTED = 343.15  # K, 70 °C
 MOIST = 0.4  # water share from which food spoils: our_own
-DEFER = "Your food rules, your thermometer and your senses decide."
 
 
 def _raw(bench: Bench, tag: str, what: str) -> Iterator[Finding]:
@@ -29,7 +29,12 @@ def _raw(bench: Bench, tag: str, what: str) -> Iterator[Finding]:
                     component=each.id,
                     value=value,
                     error=2.0,
-                    fact=f"{each.lines[name].name} ({what}) comes to {amount(value, '°C')}",
+                    fact=say(
+                        "{name} ({what}) comes to {amount}",
+                        name=each.lines[name].name,
+                        what=what,
+                        amount=amount(value, "°C"),
+                    ),
                 )
 
 
@@ -40,11 +45,11 @@ def _reached(each: BenchComponent, name: str) -> float:
 
 
 def _raw_egg(bench: Bench) -> Iterator[Finding]:
-    yield from _raw(bench, "raw-egg", "raw egg")
+    yield from _raw(bench, "raw-egg", say("raw egg"))
 
 
 def _raw_flour(bench: Bench) -> Iterator[Finding]:
-    yield from _raw(bench, "raw-flour", "raw flour")
+    yield from _raw(bench, "raw-flour", say("raw flour"))
 
 
 def _spoils(each: BenchComponent) -> bool:
@@ -69,7 +74,10 @@ def _cooling(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=0.2 * value,
-            fact=f"The method cools it for {amount(value, 'min')} from 57 °C towards 21 °C",
+            fact=say(
+                "The method cools it for {amount} from 57 °C towards 21 °C",
+                amount=amount(value, "min"),
+            ),
         )
 
 
@@ -79,7 +87,7 @@ def _chilled(bench: Bench) -> Iterator[Finding]:
         yield Finding(
             component=DESSERT,
             value=value,
-            fact=f"It is kept in the cold, not frozen, for {amount(value, 'h')}",
+            fact=say("It is kept in the cold, not frozen, for {amount}", amount=amount(value, "h")),
         )
 
 
@@ -89,7 +97,7 @@ def _warm(bench: Bench) -> Iterator[Finding]:
         yield Finding(
             component=DESSERT,
             value=value,
-            fact=f"It stands warmer than 8 °C for {amount(value, 'h')}",
+            fact=say("It stands warmer than 8 °C for {amount}", amount=amount(value, "h")),
         )
 
 
@@ -117,7 +125,7 @@ def _fridge(bench: Bench) -> Iterator[Finding]:
             component=DESSERT,
             value=value,
             error=1.0,
-            fact=f"{owned.name} is at {amount(value, '°C')}",
+            fact=say("{name} is at {amount}", name=owned.name, amount=amount(value, "°C")),
         )
 
 
@@ -130,102 +138,127 @@ def _freezer(bench: Bench) -> Iterator[Finding]:
             component=DESSERT,
             value=value,
             error=1.0,
-            fact=f"{owned.name} is at {amount(value, '°C')}",
+            fact=say("{name} is at {amount}", name=owned.name, amount=amount(value, "°C")),
         )
 
 
 RULES = (
     Rule(
         id="raw-egg",
-        title="Egg is heated",
+        title=say_later("Egg is heated"),
         concern=CONCERN,
         band=Band(unit="°C", low=71.0, fails_below=60.0),
         source="fda_food_code",
-        formula="highest temperature that a step states; hot syrup poured on counts up to 70 °C",
+        formula=say_later(
+            "highest temperature that a step states; hot syrup poured on counts up to 70 °C"
+        ),
         look=_raw_egg,
         too_low=Side(
-            why="less than the 71 °C that is advised for egg",
-            advice=f"Use pasteurised egg of the same mass, or heat it and measure. {DEFER}",
+            why=say_later("less than the 71 °C that is advised for egg"),
+            advice=say_later(
+                "Use pasteurised egg of the same mass, or heat it and measure. "
+                "Your food rules, your thermometer and your senses decide."
+            ),
         ),
     ),
     Rule(
         id="raw-flour",
-        title="Flour is heated",
+        title=say_later("Flour is heated"),
         concern=CONCERN,
         band=Band(unit="°C", low=71.0, fails_below=60.0),
         source="from_memory",
-        formula="highest temperature that a step states; what is poured on counts up to 70 °C",
+        formula=say_later(
+            "highest temperature that a step states; what is poured on counts up to 70 °C"
+        ),
         look=_raw_flour,
         too_low=Side(
-            why="and raw flour is not cleaned of germs",
-            advice=f"Bake or cook it first. {DEFER}",
+            why=say_later("and raw flour is not cleaned of germs"),
+            advice=say_later(
+                "Bake or cook it first. Your food rules, your thermometer and your senses decide."
+            ),
         ),
     ),
     Rule(
         id="cooling-in-two-stages",
-        title="It cools fast enough",
+        title=say_later("It cools fast enough"),
         concern=CONCERN,
         band=Band(unit="min", high=120.0, fails_above=240.0),
         source="fda_food_code",
-        formula="sum of the cooling steps between 57 and 21 °C, as the method states their times",
+        formula=say_later(
+            "sum of the cooling steps between 57 and 21 °C, as the method states their times"
+        ),
         look=_cooling,
         too_high=Side(
-            why="longer than the 2 h of the two-stage rule",
-            advice=f"Cool it in a shallow bowl in ice water, to 5 °C within 6 h in all. {DEFER}",
+            why=say_later("longer than the 2 h of the two-stage rule"),
+            advice=say_later(
+                "Cool it in a shallow bowl in ice water, to 5 °C within 6 h in all. "
+                "Your food rules, your thermometer and your senses decide."
+            ),
         ),
     ),
     Rule(
         id="chilled-life",
-        title="Days in the fridge",
+        title=say_later("Days in the fridge"),
         concern=CONCERN,
         band=Band(unit="h", high=72.0, fails_above=168.0),
         source="common_practice",
         sources=("common_practice", "fda_food_code"),
-        formula="sum of resting, holding and thawing in the cold, as the method states them",
+        formula=say_later(
+            "sum of resting, holding and thawing in the cold, as the method states them"
+        ),
         look=_chilled,
         too_high=Side(
-            why="longer than the 2 to 3 days that are usual",
-            advice=f"Keep it frozen and thaw it later. {DEFER}",
+            why=say_later("longer than the 2 to 3 days that are usual"),
+            advice=say_later(
+                "Keep it frozen and thaw it later. "
+                "Your food rules, your thermometer and your senses decide."
+            ),
         ),
     ),
     Rule(
         id="hours-in-the-warm",
-        title="Hours in the warm",
+        title=say_later("Hours in the warm"),
         concern=CONCERN,
         band=Band(unit="h", high=2.0, fails_above=4.0),
         source="fda_food_code",
-        formula="sum of thawing at room temperature and of holding above 8 °C",
+        formula=say_later("sum of thawing at room temperature and of holding above 8 °C"),
         look=_warm,
         too_high=Side(
-            why="long for cream and egg",
-            advice=f"Thaw it in the fridge and bring it to the table late. {DEFER}",
+            why=say_later("long for cream and egg"),
+            advice=say_later(
+                "Thaw it in the fridge and bring it to the table late. "
+                "Your food rules, your thermometer and your senses decide."
+            ),
         ),
     ),
     Rule(
         id="fridge-temperature",
-        title="The fridge is cold",
+        title=say_later("The fridge is cold"),
         concern=CONCERN,
         band=Band(unit="°C", high=5.0, fails_above=8.0),
         source="fda_food_code",
         sources=("fda_food_code", "food_safety_england_2013"),
-        formula="as the kitchen document states it",
+        formula=say_later("as the kitchen document states it"),
         look=_fridge,
         too_high=Side(
-            why="warmer than cream and egg should be kept",
-            advice=f"Set it to 3 or 4 °C and measure in the middle of the shelf. {DEFER}",
+            why=say_later("warmer than cream and egg should be kept"),
+            advice=say_later(
+                "Set it to 3 or 4 °C and measure in the middle of the shelf. "
+                "Your food rules, your thermometer and your senses decide."
+            ),
         ),
     ),
     Rule(
         id="freezer-temperature",
-        title="The freezer is cold",
+        title=say_later("The freezer is cold"),
         concern=CONCERN,
         band=Band(unit="°C", high=-17.5, fails_above=-12.0),
         source="eu_89_108",
-        formula="as the kitchen document states it",
+        formula=say_later("as the kitchen document states it"),
         look=_freezer,
         too_high=Side(
-            why="warmer than the -18 °C that frozen food is kept at",
-            advice="Set it colder, take frost out, do not load it all at once.",
+            why=say_later("warmer than the -18 °C that frozen food is kept at"),
+            advice=say_later("Set it colder, take frost out, do not load it all at once."),
         ),
     ),
 )

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 
 from entremetry.checks.bench_component import BenchComponent
+from entremetry.checks.verdict import Input
 from entremetry.larder.ingredient import Ingredient
+from entremetry.physics.gelatine import BloomRule, equivalent_mass
+from entremetry.words import decimal, say, say_later
 
 GELATINE = 0.006  # of a mousse or insert, 200 Bloom: common_practice
 COCOA_BUTTER = 0.08  # common_practice
@@ -16,35 +19,56 @@ EGG_COOKED = 348.15  # K
 STARCH = 0.03
 STARCH_COOKED = 335.15  # K
 AGENTS: Mapping[str, float] = {
-    "agar": 0.002,
-    "carrageenan-kappa": 0.002,
-    "carrageenan-iota": 0.002,
-    "gellan": 0.001,
-    "konjac": 0.003,
-    "alginate": 0.005,
-    "pectin-hm": 0.004,
-    "pectin-liquid": 0.03,
-    "pectin": 0.007,
-    "chia": 0.04,
+    say_later("agar"): 0.002,
+    say_later("carrageenan-kappa"): 0.002,
+    say_later("carrageenan-iota"): 0.002,
+    say_later("gellan"): 0.001,
+    say_later("konjac"): 0.003,
+    say_later("alginate"): 0.005,
+    say_later("pectin-hm"): 0.004,
+    say_later("pectin-liquid"): 0.03,
+    say_later("pectin"): 0.007,
+    say_later("chia"): 0.04,
 }
 """Least dose of the other agents as a part of the component: lersch_2014, common_practice. The
-first name that an ingredient's id begins with, or holds, counts."""
+first name that an ingredient's id begins with, or holds, counts; names are said in a verdict."""
 GUMS = ("xanthan", "guar", "locust")
 GUM = 0.006
 
 
 def setting_index(each: BenchComponent) -> dict[str, float]:
-    """Each thing that sets a component, in units of the least dose that holds on its own."""
+    """Each thing that sets a component, in units of the least dose that holds on its own.
+
+    Names are as they are written, for whoever reads them to say.
+    """
     milk_fat = each.share.milk_fat * MILK_FAT_SOLID
     found = {
-        "gelatine": each.gelatine / GELATINE,
-        "cocoa butter": each.share.cocoa_butter / COCOA_BUTTER,
-        "milk fat": milk_fat / MILK_FAT,
-        "egg": _egg(each) / EGG,
-        "starch": _starch(each) / STARCH,
+        say_later("gelatine"): each.gelatine / GELATINE,
+        say_later("cocoa butter"): each.share.cocoa_butter / COCOA_BUTTER,
+        say_later("milk fat"): milk_fat / MILK_FAT,
+        say_later("egg"): _egg(each) / EGG,
+        say_later("starch"): _starch(each) / STARCH,
         **_others(each),
     }
     return {name: value for name, value in found.items() if value >= 0.05}
+
+
+def grades(each: BenchComponent) -> Iterator[Input]:
+    """What a gram of each gelatine that is not of 200 Bloom stands for."""
+    for ingredient in each.ingredients():
+        bloom = ingredient.bloom
+        if bloom is None or abs(bloom - 200.0) < 1.0:
+            continue
+        linear = equivalent_mass(1.0, bloom, 200.0)
+        root = equivalent_mass(1.0, bloom, 200.0, BloomRule.SQUARE_ROOT)
+        yield Input(
+            name=say("1 g of {bloom} Bloom stands for", bloom=f"{bloom:.0f}"),
+            said=say(
+                "{linear} g of 200 Bloom (linear rule; {root} g by the square root)",
+                linear=decimal(f"{linear:.2f}"),
+                root=decimal(f"{root:.2f}"),
+            ),
+        )
 
 
 def dose(each: BenchComponent, words: tuple[str, ...]) -> float:
@@ -73,7 +97,7 @@ def _others(each: BenchComponent) -> dict[str, float]:
 
         found[agent] = each.agent(wanted) / least
     gums = each.agent(_named(GUMS))
-    return {**found, "gum": gums / GUM}
+    return {**found, say_later("gum"): gums / GUM}
 
 
 def _named(words: tuple[str, ...]) -> Callable[[Ingredient], bool]:

@@ -16,7 +16,7 @@ SANK = Symptom(
             rule="insert-sinks",
             toward=HIGH,
             weight=0.9,
-            measure="Spoon a bump of 5 mm onto the mousse: does it stay for a minute?",
+            measure=say_later("Spoon a bump of 5 mm onto the mousse: does it stay for a minute?"),
             advice=say_later("Wait until a bump stays; lay the insert in level, do not drop it."),
         ),
         Cause(
@@ -24,7 +24,7 @@ SANK = Symptom(
             rule="fold-temperature",
             toward=HIGH,
             weight=0.7,
-            measure="Measure the mousse before the insert goes in.",
+            measure=say_later("Measure the mousse before the insert goes in."),
             advice=say_later("Fold at 24 to 26 °C, chill the filled mould for 5 min."),
         ),
         Cause(
@@ -32,7 +32,7 @@ SANK = Symptom(
             rule="insert-frozen",
             toward=HIGH,
             weight=0.5,
-            measure="Press it with a fingernail when it leaves its mould.",
+            measure=say_later("Press it with a fingernail when it leaves its mould."),
             advice=say_later("Freeze it hard and take it out at the last moment."),
         ),
         Cause(
@@ -40,13 +40,13 @@ SANK = Symptom(
             rule="base-floats",
             toward=HIGH,
             weight=0.4,
-            measure="Weigh base and mousse for their volume.",
+            measure=say_later("Weigh base and mousse for their volume."),
             advice=say_later("Soak it, press it in, keep it down with a tray."),
         ),
         Cause(
             name=say_later("the freezer shelf is not level"),
             weight=0.4,
-            measure="Lay a spirit level, or a ring with a little water, on the shelf.",
+            measure=say_later("Lay a spirit level, or a ring with a little water, on the shelf."),
             advice=say_later("Level the shelf with card under a tray."),
         ),
     ),
@@ -60,7 +60,9 @@ STUCK = Symptom(
             rule="unmould-temperature",
             toward=HIGH,
             weight=0.8,
-            measure="Push a thin probe into the heart of the next one before you unmould it.",
+            measure=say_later(
+                "Push a thin probe into the heart of the next one before you unmould it."
+            ),
             advice=say_later("Freeze it on; the heart should be at -15 °C."),
         ),
         Cause(
@@ -68,7 +70,7 @@ STUCK = Symptom(
             rule="freezing-time",
             toward=LOW,
             weight=0.7,
-            measure="A probe in the heart of one piece, read every half hour.",
+            measure=say_later("A probe in the heart of one piece, read every half hour."),
             advice=say_later("Longer, on metal, with air around it."),
         ),
         Cause(
@@ -76,7 +78,7 @@ STUCK = Symptom(
             rule="releases",
             toward=LOW,
             weight=0.6,
-            measure="Read the °Brix of the outer layer.",
+            measure=say_later("Read the °Brix of the outer layer."),
             advice=say_later("Less of both, or a colder freezer."),
         ),
         Cause(
@@ -84,7 +86,7 @@ STUCK = Symptom(
             rule="sets",
             toward=LOW,
             weight=0.5,
-            measure="Turn out a cupful set at 4 °C.",
+            measure=say_later("Turn out a cupful set at 4 °C."),
             advice=say_later("More gelatine."),
         ),
         Cause(
@@ -92,7 +94,7 @@ STUCK = Symptom(
             rule="freezer-temperature",
             toward=HIGH,
             weight=0.5,
-            measure="Leave a thermometer in a glass of spirit on the shelf overnight.",
+            measure=say_later("Leave a thermometer in a glass of spirit on the shelf overnight."),
             advice=say_later("Set it colder, take frost out."),
         ),
     ),
@@ -106,7 +108,7 @@ SOGGY = Symptom(
             rule="stays-crisp",
             toward=LOW,
             weight=0.9,
-            measure="Weigh a base before it is put on and after it is lifted off.",
+            measure=say_later("Weigh a base before it is put on and after it is lifted off."),
             advice=say_later("A film of cocoa butter or chocolate; put the piece on it later."),
         ),
         Cause(
@@ -114,7 +116,7 @@ SOGGY = Symptom(
             rule="baked-dry",
             toward=HIGH,
             weight=0.7,
-            measure="Weigh the bases before and after the oven.",
+            measure=say_later("Weigh the bases before and after the oven."),
             advice=say_later("Bake it longer, to an even gold."),
         ),
         Cause(
@@ -122,7 +124,7 @@ SOGGY = Symptom(
             rule="soak-share",
             toward=HIGH,
             weight=0.7,
-            measure="Weigh the sponge before and after brushing.",
+            measure=say_later("Weigh the sponge before and after brushing."),
             advice=say_later("A quarter to a half of its mass."),
         ),
         Cause(
@@ -130,7 +132,7 @@ SOGGY = Symptom(
             rule="chilled-life",
             toward=HIGH,
             weight=0.4,
-            measure="Bite one after 2, 6 and 24 h.",
+            measure=say_later("Bite one after 2, 6 and 24 h."),
             advice=say_later("Assemble later."),
         ),
         Cause(
@@ -138,7 +140,7 @@ SOGGY = Symptom(
             rule="weeping",
             toward=HIGH,
             weight=0.4,
-            measure="Is the base wet from above, with a puddle round it?",
+            measure=say_later("Is the base wet from above, with a puddle round it?"),
             advice=say_later("See 'weeping'."),
         ),
     ),
@@ -152,7 +154,7 @@ BLED = Symptom(
             rule="layer-on-layer",
             toward=HIGH,
             weight=0.8,
-            measure="Measure the upper layer as it is poured.",
+            measure=say_later("Measure the upper layer as it is poured."),
             advice=say_later("Freeze the lower layer, pour at 25 to 30 °C."),
         ),
         Cause(
@@ -160,7 +162,7 @@ BLED = Symptom(
             rule="layer-sinks",
             toward=HIGH,
             weight=0.6,
-            measure="Lay a spoon on the lower layer: does it stay?",
+            measure=say_later("Lay a spoon on the lower layer: does it stay?"),
             advice=say_later("Chill it, or set it."),
         ),
         Cause(
@@ -168,7 +170,7 @@ BLED = Symptom(
             rule="mousse-wall",
             toward=LOW,
             weight=0.5,
-            measure="Cut one through and measure.",
+            measure=say_later("Cut one through and measure."),
             advice=say_later("A smaller insert."),
         ),
         Cause(
@@ -176,7 +178,7 @@ BLED = Symptom(
             rule="insert-freezes-hard",
             toward=LOW,
             weight=0.6,
-            measure="Press an insert that has been in the freezer overnight.",
+            measure=say_later("Press an insert that has been in the freezer overnight."),
             advice=say_later("Less sugar or spirit, some gelatine."),
         ),
     ),

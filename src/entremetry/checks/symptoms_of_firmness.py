@@ -16,7 +16,7 @@ WEEPING = Symptom(
             rule="weeping",
             toward=HIGH,
             weight=0.8,
-            measure="Thaw 100 g on a sieve overnight at 4 °C and weigh what drips.",
+            measure=say_later("Thaw 100 g on a sieve overnight at 4 °C and weigh what drips."),
             advice=say_later("Set it with gelatine or pectin NH instead."),
         ),
         Cause(
@@ -24,7 +24,7 @@ WEEPING = Symptom(
             rule="sets",
             toward=LOW,
             weight=0.7,
-            measure="Set 50 g in a cup at 4 °C for 12 h and turn it out: does it stand?",
+            measure=say_later("Set 50 g in a cup at 4 °C for 12 h and turn it out: does it stand?"),
             advice=say_later("More gelatine, or less water in the component."),
         ),
         Cause(
@@ -32,7 +32,7 @@ WEEPING = Symptom(
             rule="icy",
             toward=HIGH,
             weight=0.6,
-            measure="Read the °Brix of the component; below 15 it freezes coarse.",
+            measure=say_later("Read the °Brix of the component; below 15 it freezes coarse."),
             advice=say_later("Boil it down, or add sugar, glucose syrup or pectin."),
         ),
         Cause(
@@ -40,7 +40,7 @@ WEEPING = Symptom(
             rule="gelatine-boiled",
             toward=HIGH,
             weight=0.4,
-            measure="Write down the temperature of the bowl when the gelatine goes in.",
+            measure=say_later("Write down the temperature of the bowl when the gelatine goes in."),
             advice=say_later("Stir it in off the heat, at 50 to 60 °C."),
         ),
         Cause(
@@ -48,13 +48,15 @@ WEEPING = Symptom(
             rule="freezing-time",
             toward=LOW,
             weight=0.4,
-            measure="Put a probe in the heart of one piece: when is it at -5 °C?",
+            measure=say_later("Put a probe in the heart of one piece: when is it at -5 °C?"),
             advice=say_later("Freeze fewer pieces at a time, on a metal shelf."),
         ),
         Cause(
             name=say_later("water from the air settled on it"),
             weight=0.35,
-            measure="Is the water on the outside only, an hour after it left the fridge?",
+            measure=say_later(
+                "Is the water on the outside only, an hour after it left the fridge?"
+            ),
             advice=say_later("Thaw it in a closed box in the fridge."),
         ),
     ),
@@ -68,7 +70,7 @@ COLLAPSED = Symptom(
             rule="sets",
             toward=LOW,
             weight=0.8,
-            measure="Set 50 g in a cup at 4 °C for 12 h and turn it out.",
+            measure=say_later("Set 50 g in a cup at 4 °C for 12 h and turn it out."),
             advice=say_later("More gelatine or couverture."),
         ),
         Cause(
@@ -76,7 +78,7 @@ COLLAPSED = Symptom(
             rule="raw-fruit-and-gelatine",
             toward=LOW,
             weight=0.9,
-            measure="Was a proteolytic fruit below 85 °C? Set a spoonful without it.",
+            measure=say_later("Was a proteolytic fruit below 85 °C? Set a spoonful without it."),
             advice=say_later("Heat the fruit to 85 °C, or use agar."),
         ),
         Cause(
@@ -84,7 +86,7 @@ COLLAPSED = Symptom(
             rule="fold-temperature",
             toward=HIGH,
             weight=0.7,
-            measure="Measure the mix, and weigh a known cup of it.",
+            measure=say_later("Measure the mix, and weigh a known cup of it."),
             advice=say_later("Cool the base further, fold in three goes."),
         ),
         Cause(
@@ -92,7 +94,7 @@ COLLAPSED = Symptom(
             rule="cream-fat",
             toward=LOW,
             weight=0.6,
-            measure="Read the fat on the carton; below 30 % it does not whip.",
+            measure=say_later("Read the fat on the carton; below 30 % it does not whip."),
             advice=say_later("Cream of 35 %, cold, in a cold bowl."),
         ),
         Cause(
@@ -100,7 +102,7 @@ COLLAPSED = Symptom(
             rule="slump",
             toward=HIGH,
             weight=0.6,
-            measure="Measure the height when it is turned out and two hours later.",
+            measure=say_later("Measure the height when it is turned out and two hours later."),
             advice=say_later("More gelatine, or a lower mould."),
         ),
         Cause(
@@ -108,7 +110,7 @@ COLLAPSED = Symptom(
             rule="gelatine-boiled",
             toward=HIGH,
             weight=0.4,
-            measure="Write down the temperature of the bowl when it goes in.",
+            measure=say_later("Write down the temperature of the bowl when it goes in."),
             advice=say_later("Off the heat, 50 to 60 °C."),
         ),
         Cause(
@@ -116,7 +118,7 @@ COLLAPSED = Symptom(
             rule="acid-and-gelatine",
             toward=HIGH,
             weight=0.4,
-            measure="Test the base with a pH strip: below 3 it weakens gelatine.",
+            measure=say_later("Test the base with a pH strip: below 3 it weakens gelatine."),
             advice=say_later("10 to 15 % more gelatine, juice last."),
         ),
         Cause(
@@ -124,7 +126,7 @@ COLLAPSED = Symptom(
             rule="alcohol",
             toward=HIGH,
             weight=0.4,
-            measure="Set a spoonful without the spirit.",
+            measure=say_later("Set a spoonful without the spirit."),
             advice=say_later("Half the spirit."),
         ),
         Cause(
@@ -132,7 +134,7 @@ COLLAPSED = Symptom(
             rule="hours-in-the-warm",
             toward=HIGH,
             weight=0.4,
-            measure="Read the surface: gelatine gives way above 20 to 22 °C.",
+            measure=say_later("Read the surface: gelatine gives way above 20 to 22 °C."),
             advice=say_later("Serve in waves, straight from the fridge."),
         ),
     ),
@@ -146,7 +148,7 @@ CRACKED = Symptom(
             rule="glaze-gelatine",
             toward=HIGH,
             weight=0.6,
-            measure="Bend a strip of the cold coat: does it break or give?",
+            measure=say_later("Bend a strip of the cold coat: does it break or give?"),
             advice=say_later("Less gelatine, some glucose syrup more."),
         ),
         Cause(
@@ -154,7 +156,7 @@ CRACKED = Symptom(
             rule="glaze-water",
             toward=LOW,
             weight=0.5,
-            measure="Weigh the glaze before and after it was cooked and reheated.",
+            measure=say_later("Weigh the glaze before and after it was cooked and reheated."),
             advice=say_later("Put the water back that has gone."),
         ),
         Cause(
@@ -162,7 +164,7 @@ CRACKED = Symptom(
             rule="dough-thickness",
             toward=LOW,
             weight=0.5,
-            measure="Measure a baked base with a calliper.",
+            measure=say_later("Measure a baked base with a calliper."),
             advice=say_later("2.5 to 3 mm, and cool it on the mat."),
         ),
         Cause(
@@ -170,7 +172,7 @@ CRACKED = Symptom(
             rule="icy",
             toward=HIGH,
             weight=0.6,
-            measure="Do the cracks run over an insert? Read its °Brix.",
+            measure=say_later("Do the cracks run over an insert? Read its °Brix."),
             advice=say_later("More solids in it, and room above it."),
         ),
         Cause(
@@ -178,7 +180,7 @@ CRACKED = Symptom(
             rule="mousse-wall",
             toward=LOW,
             weight=0.5,
-            measure="Cut one through and measure the thinnest place.",
+            measure=say_later("Cut one through and measure the thinnest place."),
             advice=say_later("A smaller insert."),
         ),
     ),

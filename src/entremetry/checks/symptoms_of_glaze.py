@@ -16,7 +16,9 @@ RAN_OFF = Symptom(
             rule="glaze-contact",
             toward=HIGH,
             weight=0.9,
-            measure="Measure the glaze in the jug, and the skin of the piece with a flat probe.",
+            measure=say_later(
+                "Measure the glaze in the jug, and the skin of the piece with a flat probe."
+            ),
             advice=say_later("Colder piece, cooler glaze."),
         ),
         Cause(
@@ -24,7 +26,7 @@ RAN_OFF = Symptom(
             rule="glaze-temperature",
             toward=HIGH,
             weight=0.8,
-            measure="Stir the jug and measure in its middle right before the pour.",
+            measure=say_later("Stir the jug and measure in its middle right before the pour."),
             advice=say_later("30 to 35 °C."),
         ),
         Cause(
@@ -32,7 +34,7 @@ RAN_OFF = Symptom(
             rule="glazed-frozen",
             toward=HIGH,
             weight=0.7,
-            measure="A thin probe in the heart of one piece before it is glazed.",
+            measure=say_later("A thin probe in the heart of one piece before it is glazed."),
             advice=say_later("-15 °C or colder."),
         ),
         Cause(
@@ -40,7 +42,7 @@ RAN_OFF = Symptom(
             rule="glaze-at-once",
             toward=HIGH,
             weight=0.7,
-            measure="Time it from the freezer to the pour; wipe a finger over the skin.",
+            measure=say_later("Time it from the freezer to the pour; wipe a finger over the skin."),
             advice=say_later("Within 3 min; wipe the frost off."),
         ),
         Cause(
@@ -48,7 +50,7 @@ RAN_OFF = Symptom(
             rule="glaze-gelatine",
             toward=LOW,
             weight=0.6,
-            measure="A spoonful on a cold plate: does it hold after a minute?",
+            measure=say_later("A spoonful on a cold plate: does it hold after a minute?"),
             advice=say_later("1.3 to 1.7 % of 200 Bloom."),
         ),
         Cause(
@@ -56,7 +58,7 @@ RAN_OFF = Symptom(
             rule="glaze-water",
             toward=HIGH,
             weight=0.5,
-            measure="Read its °Brix: 60 to 68 is usual.",
+            measure=say_later("Read its °Brix: 60 to 68 is usual."),
             advice=say_later("Boil the syrup further."),
         ),
     ),
@@ -70,7 +72,7 @@ DULL = Symptom(
             rule="glaze-syrup",
             toward=LOW,
             weight=0.7,
-            measure="Read its °Brix: 60 to 68 is usual.",
+            measure=say_later("Read its °Brix: 60 to 68 is usual."),
             advice=say_later("Boil the syrup further, more glucose syrup."),
         ),
         Cause(
@@ -78,13 +80,15 @@ DULL = Symptom(
             rule="sucrose-crystals",
             toward=HIGH,
             weight=0.5,
-            measure="Look at the surface with a lens.",
+            measure=say_later("Look at the surface with a lens."),
             advice=say_later("A third of the sugar as glucose syrup."),
         ),
         Cause(
             name=say_later("dew settled on it"),
             weight=0.7,
-            measure="Room temperature and humidity: is the dew point above 4 °C? It mostly is.",
+            measure=say_later(
+                "Room temperature and humidity: is the dew point above 4 °C? It mostly is."
+            ),
             advice=say_later("Thaw it in a closed box in the fridge, bring it out late."),
         ),
         Cause(
@@ -92,13 +96,13 @@ DULL = Symptom(
             rule="glaze-temperature",
             toward=LOW,
             weight=0.6,
-            measure="Measure it in the jug.",
+            measure=say_later("Measure it in the jug."),
             advice=say_later("2 or 3 °C warmer."),
         ),
         Cause(
             name=say_later("air was blended in"),
             weight=0.5,
-            measure="Look through a spoonful against the light.",
+            measure=say_later("Look through a spoonful against the light."),
             advice=say_later("Blade under the surface, rest it overnight, strain it."),
         ),
         Cause(
@@ -106,7 +110,7 @@ DULL = Symptom(
             rule="glaze-at-once",
             toward=HIGH,
             weight=0.5,
-            measure="Time it from the freezer to the pour.",
+            measure=say_later("Time it from the freezer to the pour."),
             advice=say_later("Within 3 min; wipe the frost off."),
         ),
     ),
@@ -120,7 +124,7 @@ SEE_THROUGH = Symptom(
             rule="glaze-temperature",
             toward=HIGH,
             weight=0.8,
-            measure="Measure it in the jug right before the pour.",
+            measure=say_later("Measure it in the jug right before the pour."),
             advice=say_later("2 or 3 °C cooler, or a second coat."),
         ),
         Cause(
@@ -128,7 +132,7 @@ SEE_THROUGH = Symptom(
             rule="glaze-water",
             toward=HIGH,
             weight=0.7,
-            measure="Read its °Brix.",
+            measure=say_later("Read its °Brix."),
             advice=say_later("Boil the syrup further."),
         ),
         Cause(
@@ -136,7 +140,7 @@ SEE_THROUGH = Symptom(
             rule="glaze-poured",
             toward=LOW,
             weight=0.6,
-            measure="Weigh the jug before and after.",
+            measure=say_later("Weigh the jug before and after."),
             advice=say_later("Two to four times what stays."),
         ),
         Cause(
@@ -144,7 +148,7 @@ SEE_THROUGH = Symptom(
             rule="glaze-film",
             toward=LOW,
             weight=0.5,
-            measure="Weigh a piece before and after it is glazed.",
+            measure=say_later("Weigh a piece before and after it is glazed."),
             advice=say_later("1.5 to 2 mm."),
         ),
         Cause(
@@ -152,7 +156,7 @@ SEE_THROUGH = Symptom(
             rule="glaze-gelatine",
             toward=LOW,
             weight=0.5,
-            measure="A spoonful on a cold plate.",
+            measure=say_later("A spoonful on a cold plate."),
             advice=say_later("1.3 to 1.7 % of 200 Bloom."),
         ),
     ),
@@ -166,7 +170,7 @@ RIDGES = Symptom(
             rule="glaze-temperature",
             toward=LOW,
             weight=0.8,
-            measure="Measure it in the jug right before the pour.",
+            measure=say_later("Measure it in the jug right before the pour."),
             advice=say_later("2 or 3 °C warmer."),
         ),
         Cause(
@@ -174,7 +178,7 @@ RIDGES = Symptom(
             rule="glaze-water",
             toward=LOW,
             weight=0.7,
-            measure="Weigh it before and after; the difference is water.",
+            measure=say_later("Weigh it before and after; the difference is water."),
             advice=say_later("Put the water back."),
         ),
         Cause(
@@ -182,7 +186,7 @@ RIDGES = Symptom(
             rule="glaze-gelatine",
             toward=HIGH,
             weight=0.6,
-            measure="Read the Bloom on the packet.",
+            measure=say_later("Read the Bloom on the packet."),
             advice=say_later("1.3 to 1.7 % of 200 Bloom."),
         ),
         Cause(
@@ -190,7 +194,7 @@ RIDGES = Symptom(
             rule="glaze-film",
             toward=HIGH,
             weight=0.5,
-            measure="Weigh a piece before and after it is glazed.",
+            measure=say_later("Weigh a piece before and after it is glazed."),
             advice=say_later("1.5 to 2 mm."),
         ),
     ),

@@ -16,7 +16,7 @@ GRAINY = Symptom(
             rule="fold-temperature",
             toward=LOW,
             weight=0.8,
-            measure="Put a thermometer into the mix right after the fold.",
+            measure=say_later("Put a thermometer into the mix right after the fold."),
             advice=say_later(
                 "Use the base some degrees warmer; stir a third of the cream in first."
             ),
@@ -26,7 +26,7 @@ GRAINY = Symptom(
             rule="chocolate-base-temperature",
             toward=LOW,
             weight=0.8,
-            measure="Measure the chocolate base before the cream goes in.",
+            measure=say_later("Measure the chocolate base before the cream goes in."),
             advice=say_later("Use it at 40 to 45 °C, with cream that is only softly whipped."),
         ),
         Cause(
@@ -34,7 +34,7 @@ GRAINY = Symptom(
             rule="gelatine-dissolved",
             toward=LOW,
             weight=0.6,
-            measure="Rub a drop of the warm base between two fingers: is it smooth?",
+            measure=say_later("Rub a drop of the warm base between two fingers: is it smooth?"),
             advice=say_later("Melt it into a part of the liquid at 50 to 60 °C."),
         ),
         Cause(
@@ -42,7 +42,9 @@ GRAINY = Symptom(
             rule="soaking-water",
             toward=LOW,
             weight=0.4,
-            measure="Weigh gelatine before and after soaking: it should be five times as heavy.",
+            measure=say_later(
+                "Weigh gelatine before and after soaking: it should be five times as heavy."
+            ),
             advice=say_later("Soak it 10 min in 5 to 6 times its mass of cold water."),
         ),
         Cause(
@@ -50,13 +52,15 @@ GRAINY = Symptom(
             rule="custard",
             toward=HIGH,
             weight=0.6,
-            measure="Calibrate the probe in boiling water, then read it while you stir.",
+            measure=say_later("Calibrate the probe in boiling water, then read it while you stir."),
             advice=say_later("Stop at 84 °C, strain at once."),
         ),
         Cause(
             name=say_later("the cream was whipped too far"),
             weight=0.5,
-            measure="Weigh a known cup of the cream: past its largest volume it gains weight.",
+            measure=say_later(
+                "Weigh a known cup of the cream: past its largest volume it gains weight."
+            ),
             advice=say_later("Stop at soft ribbons."),
         ),
         Cause(
@@ -64,7 +68,7 @@ GRAINY = Symptom(
             rule="sucrose-crystals",
             toward=HIGH,
             weight=0.5,
-            measure="Look at a smear with a lens: sharp little bricks are sugar.",
+            measure=say_later("Look at a smear with a lens: sharp little bricks are sugar."),
             advice=say_later("Swap a third of the sugar for glucose syrup."),
         ),
         Cause(
@@ -72,7 +76,9 @@ GRAINY = Symptom(
             rule="lactose-crystals",
             toward=HIGH,
             weight=0.4,
-            measure="Sandy only after days in the cold, and it does not melt on the tongue.",
+            measure=say_later(
+                "Sandy only after days in the cold, and it does not melt on the tongue."
+            ),
             advice=say_later("Less milk powder or condensed milk."),
         ),
         Cause(
@@ -80,7 +86,7 @@ GRAINY = Symptom(
             rule="fat-and-water",
             toward=HIGH,
             weight=0.5,
-            measure="Does it shine with oil, and come back with a spoon of warm milk?",
+            measure=say_later("Does it shine with oil, and come back with a spoon of warm milk?"),
             advice=say_later("Warm milk by the spoonful, blended under the surface."),
         ),
         Cause(
@@ -88,7 +94,7 @@ GRAINY = Symptom(
             rule="starch-cooked",
             toward=LOW,
             weight=0.4,
-            measure="Measure it when it bubbles in the middle.",
+            measure=say_later("Measure it when it bubbles in the middle."),
             advice=say_later("Cook it until it bubbles, whisking."),
         ),
     ),
@@ -102,7 +108,7 @@ RUBBERY = Symptom(
             rule="rubbery",
             toward=HIGH,
             weight=0.9,
-            measure="Read the Bloom on the packet and weigh ten sheets.",
+            measure=say_later("Read the Bloom on the packet and weigh ten sheets."),
             advice=say_later("Convert it, and take a quarter less."),
         ),
         Cause(
@@ -110,7 +116,7 @@ RUBBERY = Symptom(
             rule="glaze-gelatine",
             toward=HIGH,
             weight=0.7,
-            measure="Peel a piece of the coat off: does it stretch before it tears?",
+            measure=say_later("Peel a piece of the coat off: does it stretch before it tears?"),
             advice=say_later("1.3 to 1.7 % of 200 Bloom."),
         ),
         Cause(
@@ -118,7 +124,7 @@ RUBBERY = Symptom(
             rule="mousse-density",
             toward=HIGH,
             weight=0.5,
-            measure="Weigh a known cup of the mousse as it goes into the mould.",
+            measure=say_later("Weigh a known cup of the mousse as it goes into the mould."),
             advice=say_later("Fold in three goes, whip the cream a little further."),
         ),
         Cause(
@@ -126,7 +132,7 @@ RUBBERY = Symptom(
             rule="chilled-life",
             toward=HIGH,
             weight=0.5,
-            measure="Cut a piece after 6 h and one after 24 h at 4 °C.",
+            measure=say_later("Cut a piece after 6 h and one after 24 h at 4 °C."),
             advice=say_later("Take a sixth to a third less when it is made a day ahead."),
         ),
     ),
@@ -140,7 +146,7 @@ TOO_HARD = Symptom(
             rule="thawing-time",
             toward=LOW,
             weight=0.9,
-            measure="Push a thin probe into the heart an hour before service.",
+            measure=say_later("Push a thin probe into the heart an hour before service."),
             advice=say_later("Out earlier, and on a shelf that conducts."),
         ),
         Cause(
@@ -148,7 +154,7 @@ TOO_HARD = Symptom(
             rule="ice-at-service",
             toward=HIGH,
             weight=0.7,
-            measure="Read the heart: below -2 °C there is ice.",
+            measure=say_later("Read the heart: below -2 °C there is ice."),
             advice=say_later("Thaw it to -1 or 0 °C."),
         ),
         Cause(
@@ -156,7 +162,7 @@ TOO_HARD = Symptom(
             rule="rubbery",
             toward=HIGH,
             weight=0.5,
-            measure="Read the Bloom on the packet.",
+            measure=say_later("Read the Bloom on the packet."),
             advice=say_later("Convert it, take less."),
         ),
         Cause(
@@ -164,13 +170,13 @@ TOO_HARD = Symptom(
             rule="dough-thickness",
             toward=HIGH,
             weight=0.4,
-            measure="Measure a baked base with a calliper.",
+            measure=say_later("Measure a baked base with a calliper."),
             advice=say_later("2.5 to 3 mm."),
         ),
         Cause(
             name=say_later("it stands on board or in a box, which keep the cold"),
             weight=0.5,
-            measure="What stands under it in the fridge? Card and foam double the time.",
+            measure=say_later("What stands under it in the fridge? Card and foam double the time."),
             advice=say_later("Glass or metal under it."),
         ),
     ),
@@ -184,7 +190,7 @@ ICY = Symptom(
             rule="icy",
             toward=HIGH,
             weight=0.8,
-            measure="Read its °Brix; below 15 it freezes coarse.",
+            measure=say_later("Read its °Brix; below 15 it freezes coarse."),
             advice=say_later("More solids."),
         ),
         Cause(
@@ -192,7 +198,7 @@ ICY = Symptom(
             rule="freezing-time",
             toward=LOW,
             weight=0.5,
-            measure="A probe in the heart: hours from 0 to -5 °C.",
+            measure=say_later("A probe in the heart: hours from 0 to -5 °C."),
             advice=say_later("Colder, moving air, fewer at a time."),
         ),
         Cause(
@@ -200,13 +206,13 @@ ICY = Symptom(
             rule="freezer-temperature",
             toward=HIGH,
             weight=0.5,
-            measure="A thermometer in a glass of spirit, read morning and evening.",
+            measure=say_later("A thermometer in a glass of spirit, read morning and evening."),
             advice=say_later("Colder, door shut, frost out."),
         ),
         Cause(
             name=say_later("it was not wrapped, or kept for months"),
             weight=0.6,
-            measure="Weigh a piece when it goes in and when it comes out.",
+            measure=say_later("Weigh a piece when it goes in and when it comes out."),
             advice=say_later("Wrap it once it is hard; eat it within 4 to 8 weeks."),
         ),
     ),

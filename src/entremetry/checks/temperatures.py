@@ -17,6 +17,7 @@ from entremetry.method.waiting import FreezeUntil, GlazeAt, Rest, ThawUntil
 from entremetry.physics.gelatine import SETTING
 from entremetry.timings.mixing import folded_temperature
 from entremetry.timings.start import ready_temperature, stated_temperature
+from entremetry.words import say, say_later
 
 CONCERN = "temperatures"
 FIRM_UNFROZEN = 2.0  # of the least that sets: turns out without being frozen, our_own
@@ -46,9 +47,9 @@ def _fold(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=error,
-            fact=f"Base and whipped cream meet at {amount(value, '°C')}",
+            fact=say("Base and whipped cream meet at {amount}", amount=amount(value, "°C")),
             band=low if each.gelatine > 0.0 else without,
-            inputs=(given("base before the fold", _before_fold(each) - 273.15, "°C"),),
+            inputs=(given(say("base before the fold"), _before_fold(each) - 273.15, "°C"),),
         )
 
 
@@ -80,8 +81,11 @@ def _chocolate_base(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=1.0,
-            fact=f"The chocolate base is at {amount(value, '°C')} when the cream goes in",
-            inputs=(given("cocoa butter", 100.0 * each.share.cocoa_butter, "%"),),
+            fact=say(
+                "The chocolate base is at {amount} when the cream goes in",
+                amount=amount(value, "°C"),
+            ),
+            inputs=(given(say("cocoa butter"), 100.0 * each.share.cocoa_butter, "%"),),
         )
 
 
@@ -97,11 +101,12 @@ def _upper_layer(bench: Bench) -> Iterator[Finding]:
             component=above.id,
             value=value,
             error=2.0,
-            fact=(
-                f"It goes onto {bench.name(below.id)}, which gelatine sets, "
-                f"at {amount(value, '°C')}"
+            fact=say(
+                "It goes onto {below}, which gelatine sets, at {amount}",
+                below=bench.name(below.id),
+                amount=amount(value, "°C"),
             ),
-            inputs=(given("gelatine melts from", MELTS, "°C"),),
+            inputs=(given(say("gelatine melts from"), MELTS, "°C"),),
         )
 
 
@@ -121,7 +126,7 @@ def _pour(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=1.0,
-            fact=f"The glaze is poured at {amount(value, '°C')}",
+            fact=say("The glaze is poured at {amount}", amount=amount(value, "°C")),
         )
 
 
@@ -138,7 +143,7 @@ def _unmould(bench: Bench) -> Iterator[Finding]:
         component="dessert",
         value=value,
         error=1.0,
-        fact=f"The heart is at {amount(value, '°C')} when it leaves the mould",
+        fact=say("The heart is at {amount} when it leaves the mould", amount=amount(value, "°C")),
     )
 
 
@@ -165,9 +170,10 @@ def _still_hard(bench: Bench) -> Iterator[Finding]:
             component=each.id,
             value=value,
             error=3.0,
-            fact=(
-                f"At {amount(at - 273.15, '°C')}, where thawing ends, {amount(value, '%')} "
-                "of its water is still ice"
+            fact=say(
+                "At {temperature}, where thawing ends, {share} of its water is still ice",
+                temperature=amount(at - 273.15, "°C"),
+                share=amount(value, "%"),
             ),
         )
 
@@ -175,98 +181,109 @@ def _still_hard(bench: Bench) -> Iterator[Finding]:
 RULES = (
     Rule(
         id="fold-temperature",
-        title="Temperature of the fold",
+        title=say_later("Temperature of the fold"),
         concern=CONCERN,
         band=Band(unit="°C", low=22.0, high=30.0, fails_below=18.5, fails_above=34.0),
         source="common_practice",
         sources=("choi_okos_1986", "common_practice"),
-        formula="heat kept: what the base loses the cream gains, melting fat included",
+        formula=say_later("heat kept: what the base loses the cream gains, melting fat included"),
         look=_fold,
         too_low=Side(
-            why="so cold that gelatine sets in threads before it is folded in",
+            why=say_later("so cold that gelatine sets in threads before it is folded in"),
             advice=(
-                "Use the base 5 °C warmer, or stir a third of the cream in first and wait a little "
-                "less."
+                say_later(
+                    "Use the base 5 °C warmer, or stir a third of the cream in first and wait a "
+                    "little "
+                    "less."
+                )
             ),
         ),
         too_high=Side(
-            why="so warm that the fat of the cream melts and the air goes",
-            advice="Let the base cool further before the cream goes in, and fold in three goes.",
+            why=say_later("so warm that the fat of the cream melts and the air goes"),
+            advice=say_later(
+                "Let the base cool further before the cream goes in, and fold in three goes."
+            ),
         ),
     ),
     Rule(
         id="chocolate-base-temperature",
-        title="Temperature of the chocolate base",
+        title=say_later("Temperature of the chocolate base"),
         concern=CONCERN,
         band=Band(unit="°C", low=36.0, high=50.0, fails_below=31.0, fails_above=60.0),
         source="common_practice",
-        formula="temperature of the bowl before the fold, as the method states it",
+        formula=say_later("temperature of the bowl before the fold, as the method states it"),
         look=_chocolate_base,
         too_low=Side(
-            why="so cool that cocoa butter sets in grains on the cold cream",
-            advice="Use it at 40 to 45 °C, with cream whipped only to soft ribbons.",
+            why=say_later("so cool that cocoa butter sets in grains on the cold cream"),
+            advice=say_later("Use it at 40 to 45 °C, with cream whipped only to soft ribbons."),
         ),
         too_high=Side(
-            why="so warm that the cream collapses",
-            advice="Let it cool to 40 to 45 °C.",
+            why=say_later("so warm that the cream collapses"),
+            advice=say_later("Let it cool to 40 to 45 °C."),
         ),
     ),
     Rule(
         id="layer-on-layer",
-        title="A layer does not melt the one below",
+        title=say_later("A layer does not melt the one below"),
         concern=CONCERN,
         band=Band(unit="°C", high=32.0, fails_above=42.0),
         source="common_practice",
         sources=("common_practice", "boran_2010"),
-        formula="temperature at which the upper layer is poured; gelatine melts from about 27 °C",
+        formula=say_later(
+            "temperature at which the upper layer is poured; gelatine melts from about 27 °C"
+        ),
         look=_upper_layer,
         too_high=Side(
-            why="warm enough to melt it, so the two run into each other",
-            advice="Chill or freeze the lower layer first and pour at 25 to 30 °C.",
+            why=say_later("warm enough to melt it, so the two run into each other"),
+            advice=say_later("Chill or freeze the lower layer first and pour at 25 to 30 °C."),
         ),
     ),
     Rule(
         id="glaze-temperature",
-        title="Temperature of the glaze",
+        title=say_later("Temperature of the glaze"),
         concern=CONCERN,
         band=Band(unit="°C", low=28.0, high=37.0, fails_below=23.0, fails_above=43.0),
         source="common_practice",
-        formula="temperature of the pour, as the method states it",
+        formula=say_later("temperature of the pour, as the method states it"),
         look=_pour,
         too_low=Side(
-            why="where it is setting already and leaves ridges",
-            advice="Warm it to 30 to 35 °C, stir without air, strain it, and try a spoonful.",
+            why=say_later("where it is setting already and leaves ridges"),
+            advice=say_later(
+                "Warm it to 30 to 35 °C, stir without air, strain it, and try a spoonful."
+            ),
         ),
         too_high=Side(
-            why="so fluid that it runs off and lets the piece show through",
-            advice="Let it cool to 30 to 35 °C, or pour a second thin coat.",
+            why=say_later("so fluid that it runs off and lets the piece show through"),
+            advice=say_later("Let it cool to 30 to 35 °C, or pour a second thin coat."),
         ),
     ),
     Rule(
         id="unmould-temperature",
-        title="It is frozen when it leaves the mould",
+        title=say_later("It is frozen when it leaves the mould"),
         concern=CONCERN,
         band=Band(unit="°C", high=-12.0, fails_above=-5.0),
         source="our_own",
-        formula="temperature of the heart that the freezing before it states",
+        formula=say_later("temperature of the heart that the freezing before it states"),
         look=_unmould,
         too_high=Side(
-            why="not hard enough, so part of it may stay in the mould",
-            advice="Freeze it on until the heart is at -15 °C; peel the mould off, do not press.",
+            why=say_later("not hard enough, so part of it may stay in the mould"),
+            advice=say_later(
+                "Freeze it on until the heart is at -15 °C; peel the mould off, do not press."
+            ),
         ),
     ),
     Rule(
         id="ice-at-service",
-        title="No hard heart at service",
+        title=say_later("No hard heart at service"),
         concern=CONCERN,
         band=Band(unit="%", high=8.0, fails_above=20.0),
         source="our_own",
         sources=("norrish_1966", "crc_handbook_102"),
-        formula="share of its water that is ice at the temperature where thawing ends",
+        formula=say_later("share of its water that is ice at the temperature where thawing ends"),
         look=_still_hard,
         too_high=Side(
-            why="so it is served with a hard heart",
-            advice="Let it thaw until the heart is at -1 to 0 °C.",
+            why=say_later("so it is served with a hard heart"),
+            advice=say_later("Let it thaw until the heart is at -1 to 0 °C."),
         ),
     ),
 )

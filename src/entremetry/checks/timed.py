@@ -10,6 +10,7 @@ from entremetry.checks.rule import DESSERT, Finding, Rule, Side
 from entremetry.checks.saying import amount, given
 from entremetry.quantities import format_duration
 from entremetry.timings.step_temperatures import StepTemperatures
+from entremetry.words import say, say_later
 
 CONCERN = "times"
 TOUCHES = "temperature where glaze and piece touch"
@@ -25,13 +26,14 @@ def _written_against_needed(bench: Bench, kind: str) -> Iterator[Finding]:
             component=_component(bench, step),
             value=value,
             error=_error(step, value),
-            fact=(
-                f"The method gives it {format_duration(step.written_time)}, "
-                f"and it takes about {format_duration(step.time)}"
+            fact=say(
+                "The method gives it {written}, and it takes about {computed}",
+                written=format_duration(step.written_time),
+                computed=format_duration(step.time),
             ),
             inputs=tuple(
                 given(name, seconds / 3600.0, "h")
-                for name, seconds in (("at least", step.low), ("at most", step.high))
+                for name, seconds in ((say("at least"), step.low), (say("at most"), step.high))
                 if seconds is not None
             ),
         )
@@ -71,65 +73,79 @@ def _contact(bench: Bench) -> Iterator[Finding]:
                     component=coating.id,
                     value=fact.value,
                     error=2.0,
-                    fact=f"Glaze and frozen piece meet at {amount(fact.value, '°C')}",
+                    fact=say(
+                        "Glaze and frozen piece meet at {amount}", amount=amount(fact.value, "°C")
+                    ),
                 )
 
 
 RULES = (
     Rule(
         id="freezing-time",
-        title="Time to freeze",
+        title=say_later("Time to freeze"),
         concern=CONCERN,
         band=LONG_ENOUGH,
         source="our_own",
         sources=("choi_okos_1986", "crc_handbook_102", "our_own"),
-        formula="written time ÷ computed time, by conduction with freezing in the true section",
+        formula=say_later(
+            "written time ÷ computed time, by conduction with freezing in the true section"
+        ),
         look=_freezing,
         too_low=Side(
-            why="so the heart may still be soft",
-            advice="Freeze it longer, on a metal shelf, or in a colder or moving air.",
+            why=say_later("so the heart may still be soft"),
+            advice=say_later("Freeze it longer, on a metal shelf, or in a colder or moving air."),
         ),
     ),
     Rule(
         id="thawing-time",
-        title="Time to thaw",
+        title=say_later("Time to thaw"),
         concern=CONCERN,
         band=LONG_ENOUGH,
         source="our_own",
         sources=("choi_okos_1986", "crc_handbook_102", "our_own"),
-        formula="written time ÷ computed time, by heat conduction with melting in the true section",
+        formula=say_later(
+            "written time ÷ computed time, by heat conduction with melting in the true section"
+        ),
         look=_thawing,
         too_low=Side(
-            why="so the heart may still be frozen when it is served",
-            advice="Take it out earlier, or let it stand on a shelf that conducts, not in a box.",
+            why=say_later("so the heart may still be frozen when it is served"),
+            advice=say_later(
+                "Take it out earlier, or let it stand on a shelf that conducts, not in a box."
+            ),
         ),
     ),
     Rule(
         id="cooling-time",
-        title="Time to cool",
+        title=say_later("Time to cool"),
         concern=CONCERN,
         band=Band(unit="%", low=60.0, fails_below=25.0),
         source="our_own",
         sources=("our_own",),
-        formula="written time ÷ computed time, by the heat a bowl loses to air, bath and steam",
+        formula=say_later(
+            "written time ÷ computed time, by the heat a bowl loses to air, bath and steam"
+        ),
         look=_cooling,
         too_low=Side(
-            why="so it will be warmer than the next step wants",
-            advice="Allow the time, use a wide shallow bowl, or stand the bowl in ice water.",
+            why=say_later("so it will be warmer than the next step wants"),
+            advice=say_later(
+                "Allow the time, use a wide shallow bowl, or stand the bowl in ice water."
+            ),
         ),
     ),
     Rule(
         id="glaze-contact",
-        title="The glaze grips",
+        title=say_later("The glaze grips"),
         concern=CONCERN,
         band=Band(unit="°C", high=20.0, fails_above=24.0),
         source="common_practice",
         sources=("carslaw_jaeger_1959", "from_memory"),
-        formula="temperature where two bodies touch, by the root of conductivity × heat × density",
+        formula=say_later(
+            "temperature where two bodies touch, by the root of conductivity × heat × density"
+        ),
         look=_contact,
         too_high=Side(
-            why="too warm to set the film where it lies, so it may slide",
-            advice="Glaze a colder piece, pour cooler, wipe off the frost.",
+            why=say_later("too warm to set the film where it lies, so it may slide"),
+            advice=say_later("Glaze a colder piece, pour cooler, wipe off the frost."),
         ),
     ),
 )

@@ -48,7 +48,7 @@ def pitfalls(reckoning: Reckoning, kitchen: KitchenDocument | None = None) -> tu
 def _told(symptom: Symptom, suspect: Suspect) -> Pitfall:
     """A symptom with its likeliest cause, in the language that is spoken."""
     cause = suspect.cause
-    return Pitfall(seen=say(symptom.name), cause=say(cause.name), advice=say(cause.advice))
+    return Pitfall(seen=say(symptom.name), cause=cause.name, advice=cause.advice)
 
 
 def _margin(suspect: Suspect) -> float:
