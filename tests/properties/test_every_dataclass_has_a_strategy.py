@@ -20,6 +20,7 @@ from pydantic import BaseModel
 
 from entremetry import dessert, kitchen
 from entremetry.dessert import DraftRequest, draft
+from entremetry.dessert.alteration import setting
 from entremetry.dessert.draft_amount import Wanted
 from entremetry.dessert.draft_line import drafted_line
 from entremetry.dessert.draft_method import Line, Method
@@ -35,6 +36,7 @@ from entremetry.dessert.pasted_components import PastedText, pasted_text
 from entremetry.dessert.pasted_line import PastedLine, pasted_line
 from entremetry.dessert.placing_answer import SIZES, placing_answer
 from entremetry.dessert.said_time import said_times
+from entremetry.dessert.starting_place import Room
 from entremetry.documents import written
 from entremetry.errors import EntremetryError
 from entremetry.kitchen import moulds_of, read_kitchen
