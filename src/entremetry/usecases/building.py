@@ -15,6 +15,7 @@ from entremetry.dessert.translating import settled
 from entremetry.errors import Conflict, DocumentError, EntremetryError, Fault, QuantityError
 from entremetry.usecases.library import (
     KITCHEN,
+    Reckon,
     Saved,
     dessert,
     dessert_at,
@@ -34,9 +35,14 @@ if TYPE_CHECKING:
 
 
 def alter_dessert(
-    library: Library, dessert_id: str, alteration: Alteration, *, started_from: int
+    library: Library,
+    dessert_id: str,
+    alteration: Alteration,
+    *,
+    started_from: int,
+    reckon: Reckon | None = None,
 ) -> Saved:
-    """Make one change and keep it.
+    """Make one change and keep it; `reckon` as for `trouble_of`.
 
     Where somebody saved meanwhile, the change is made to the newest state, unless the part that
     it touches was changed as well.
@@ -58,7 +64,7 @@ def alter_dessert(
     text = settled(alteration.change(newest.text))
     if text == newest.text:
         return Saved(id=dessert_id, revision=number)
-    trouble = trouble_of(text, kitchen_text(library), dessert_id)
+    trouble = trouble_of(text, kitchen_text(library), dessert_id, reckon)
     kept = library.save(Kind.DESSERT, dessert_id, text, started_from=number, drafts_too=False)
     return Saved(id=dessert_id, revision=kept.revision.number, trouble=trouble)
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeAlias
 
 from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.store import Draft, Kind, Revision, StoredDocument
@@ -13,6 +14,8 @@ if TYPE_CHECKING:
     from entremetry.store.library import Library
 
 KITCHEN = "kitchen"
+Reckon: TypeAlias = Callable[[str, str, str | None], object]
+"""Works out the batch of a text, by its file and kitchen; EntremetryError if there is none."""
 _NAME_LINE = re.compile(
     r"^name: +(?:'((?:[^'\n]|'')+)'|([\w(][^#:\n]*[^#:\s]))[ \t]*$", re.MULTILINE
 )
@@ -200,10 +203,14 @@ def _opened(library: Library, kind: Kind, document_id: str) -> Opened:
     )
 
 
-def trouble_of(text: str, kitchen: str | None, dessert_id: str) -> str:
-    """Why no batch comes of a text that is a document; a text that is none raises."""
+def trouble_of(
+    text: str, kitchen: str | None, dessert_id: str, reckon: Reckon | None = None
+) -> str:
+    """Why no batch comes of a text that is a document; a text that is none raises.
+
+    `reckon` works the batch out, for whoever keeps what was worked out once.
+    """
     from entremetry.dessert.reading import read_dessert
-    from entremetry.usecases.batch import batch_of_text
 
     document, tree = read_dessert(text, file=dessert_id)
     if document.id != dessert_id:
@@ -220,9 +227,15 @@ def trouble_of(text: str, kitchen: str | None, dessert_id: str) -> str:
             ]
         )
     try:
-        batch_of_text(text, file=dessert_id, kitchen_text=kitchen)
+        (reckon or _batch)(text, dessert_id, kitchen)
     except DocumentError:
         raise
     except EntremetryError as error:
         return str(error)
     return ""
+
+
+def _batch(text: str, file: str, kitchen: str | None) -> object:
+    from entremetry.usecases.batch import batch_of_text
+
+    return batch_of_text(text, file=file, kitchen_text=kitchen)

@@ -50,6 +50,11 @@ def answer(text: str, file: str, choices: Choices, kitchen_text: str | None) -> 
     return Answer(sheet=sheet, drawing=Markup(drawing))
 
 
+def reckoned(text: str, file: str, kitchen_text: str | None) -> Answer:
+    """The answer to a document as it stands; EntremetryError as the use case raises it."""
+    return answer(text, file, Choices(), kitchen_text)
+
+
 @lru_cache(maxsize=256)
 def small_drawing(text: str, file: str, kitchen_text: str | None) -> Markup:
     """Drawing of a dessert without words, for a card."""

@@ -22,6 +22,7 @@ from entremetry.usecases.library import (
     restore_dessert,
     undo_dessert,
 )
+from entremetry.web.answers import reckoned
 from entremetry.web.build_fields import Field
 from entremetry.web.build_form import Seen, alteration_of
 from entremetry.web.build_handles import Grips, grips
@@ -99,7 +100,7 @@ def change(request: Request, form: Form) -> Response:
         alteration = alteration_of(form, seen)
         if alteration is None:
             return _answer(request, at, told="Nothing to change.")
-        saved = alter_dessert(library, id_, alteration, started_from=started_from)
+        saved = alter_dessert(library, id_, alteration, started_from=started_from, reckon=reckoned)
     except EntremetryError as error:
         return _answer(request, at, refused=refused_change(error, form))
     if form.line("do") == "add-step":

@@ -26,7 +26,7 @@ from entremetry.web.wording import counted
 from entremetry.web.workbench import workbench_of
 
 AT_ONCE = 24
-DRAWN = 12  # of a page at once; those further down are drawn when they are seen
+DRAWN = 8  # of a page at once; those further down are drawn when they are seen
 LONGEST_FIND = 120
 
 

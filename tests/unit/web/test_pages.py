@@ -306,8 +306,8 @@ def test_what_is_further_down_a_page_is_drawn_when_it_is_seen(client: Client) ->
             Kind.DESSERT, f"cream-{number:02}", text.replace("Plain cream", f"A{number:02}")
         )
     page = client.get("/").html
-    assert 'hx-get="/desserts/cream-11/card"' not in page
-    assert 'hx-get="/desserts/cream-12/card"' in page
+    assert 'hx-get="/desserts/cream-07/card"' not in page
+    assert 'hx-get="/desserts/cream-08/card"' in page
     assert "A12" in page
     card = client.get("/desserts/cream-12/card")
     assert "<svg" in card.html
