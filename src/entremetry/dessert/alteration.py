@@ -6,7 +6,7 @@ of one dessert need not wait for each other.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -129,7 +129,7 @@ def adding_component(component: str, written: Any, place: Mapping[str, Any]) -> 
     return Alteration(touches=("components",), change=change)
 
 
-def free_name(wanted: str, taken: Mapping[str, Any]) -> str:
+def free_name(wanted: str, taken: Collection[str]) -> str:
     """The name, with a number if it is taken."""
     name, number = wanted, 2
     while name in taken:

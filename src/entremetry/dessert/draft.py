@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
+from entremetry.dessert.alteration import free_name
 from entremetry.dessert.draft_line import drafted_line, identifier
 from entremetry.dessert.draft_method import Line
 from entremetry.dessert.draft_placement import Placing, choice_question
@@ -117,7 +118,7 @@ class _Drafting:
             placing.place(component)
         for component, (into, mass) in placing.used.items():
             formula = components[into]["formula"]
-            formula[_unused(component, formula)] = {"component": component, "amount": mass}
+            formula[free_name(component, formula)] = {"component": component, "amount": mass}
         placement = placing.in_order(upright=self.request.upright)
         return Draft(
             document=written(self._document(components, placement, told.assembly, notes)),
@@ -133,7 +134,7 @@ class _Drafting:
         components: dict[str, Any] = {}
         names: dict[str, str] = {}
         for each in pasted:
-            component = _unused(identifier(each.name), names)
+            component = free_name(identifier(each.name), names)
             names[component] = each.name
             components[component] = self._component(component, each)
         return components, names
@@ -214,7 +215,7 @@ class _Drafting:
                 self._ask(question)
                 self.on_lines.add(question.key)
             if line is not None:
-                key = _unused(line.key, formula)
+                key = free_name(line.key, formula)
                 formula[key] = line.written(again=line.key in formula)
                 kept.append(Line(key=key, name=pasted.name or text.strip(), number=position))
         self.lines.append(kept)
@@ -282,10 +283,3 @@ def _is_density(text: str) -> bool:
     except QuantityError:
         return False
     return True
-
-
-def _unused(wanted: str, taken: Collection[str]) -> str:
-    name, number = wanted, 2
-    while name in taken:
-        name, number = f"{wanted}-{number}", number + 1
-    return name

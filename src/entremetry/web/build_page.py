@@ -42,10 +42,9 @@ from entremetry.web.choosing import View, view
 from entremetry.web.forms import Form
 from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.part_path import path_at
-from entremetry.web.rendering import rendered
+from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.workbench import workbench_of
 
-HTMX = "HX-Request"
 ASSEMBLY = "assembly"
 
 

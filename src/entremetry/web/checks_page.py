@@ -12,7 +12,7 @@ from starlette.responses import HTMLResponse, Response
 
 from entremetry.errors import EntremetryError
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
-from entremetry.web.rendering import rendered
+from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.verdict_words import Said, Suspected, said_of, suspected
 from entremetry.web.workbench import workbench_of
 
@@ -20,7 +20,6 @@ if TYPE_CHECKING:
     from entremetry.checks.symptom import Symptom
     from entremetry.usecases.checking import Checked
 
-HTMX = "HX-Request"
 WITH_TIMES = "times"
 
 

@@ -23,7 +23,7 @@ from entremetry.usecases.library import (
 from entremetry.web.comparing import ComparedLine, compared
 from entremetry.web.forms import Form
 from entremetry.web.question_fields import KINDS, Asking, Kind, asking
-from entremetry.web.rendering import rendered
+from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.workbench import workbench_of
 
 if TYPE_CHECKING:
@@ -31,7 +31,6 @@ if TYPE_CHECKING:
     from entremetry.questions.choices import Choices
     from entremetry.store.library import Library
 
-HTMX = "HX-Request"
 FIELDS = (
     "instead",
     "have",

@@ -17,6 +17,8 @@ from entremetry.web import wording
 from entremetry.web.assets import address
 
 FOLDER = Path(__file__).parent / "templates"
+HTMX = "HX-Request"
+"""Header of a request for a part of a page that is already there."""
 
 
 class Page(Protocol):

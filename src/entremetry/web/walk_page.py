@@ -32,11 +32,9 @@ from entremetry.web.build_refusal import Refused, refused_change
 from entremetry.web.build_rows import Row
 from entremetry.web.forms import Form
 from entremetry.web.part_path import address_of
-from entremetry.web.rendering import rendered
+from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.starter_kitchen import STARTER
 from entremetry.web.workbench import workbench_of
-
-HTMX = "HX-Request"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
