@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
 from markupsafe import Markup
 
@@ -13,6 +12,7 @@ from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.errors import DocumentError, EntremetryError, Fault, QuantityError
 from entremetry.web.answers import Choices, answer
 from entremetry.web.rendering import fragment
+from entremetry.web.speech import kept_by_language
 from entremetry.web.wording import millilitres
 
 NO_DRAWING = Markup('<p class="no-drawing">No drawing yet</p>')
@@ -49,7 +49,7 @@ def view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) ->
         return _with_markup(View(trouble=str(error), advice=MEND_CHOICE), file)
 
 
-@lru_cache(maxsize=256)
+@kept_by_language(256)
 def _chosen_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
     return _with_markup(_bare_view(text, file, chosen, kitchen), file)
 
