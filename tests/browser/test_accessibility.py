@@ -7,36 +7,10 @@ from collections.abc import Callable, Iterator
 import pytest
 from playwright.sync_api import Browser, Page
 
+from browser.every_page import PAGES
+
 Barriers = Callable[[Page], list[str]]
 
-PAGES = {
-    "library": "",
-    "dessert": "desserts/blackcurrant-vanilla-dome",
-    "impossible choice": "desserts/blackcurrant-vanilla-dome?mould=hemisphere-30",
-    "editor": "desserts/blackcurrant-vanilla-dome/edit",
-    "revision": "desserts/blackcurrant-vanilla-dome/edit/1",
-    "new dessert": "new",
-    "plans": "plans",
-    "new plan": "plans/new?chosen:blackcurrant-vanilla-dome=yes&serve=never",
-    "larder": "larder?q=cream",
-    "empty search": "larder?q=blakcurrant",
-    "ingredient": "larder/cream-35",
-    "kitchen": "kitchen",
-    "rebalance": "desserts/blackcurrant-vanilla-dome/rebalance?work=1&target=sugars&value=-30+%25",
-    "questions": "desserts/blackcurrant-vanilla-dome/questions?kind=mould&ask=1&holds=75+ml",
-    "adapt": "desserts/mango-coconut-lime-glass/adapt?work=1&own=glass&diameter=80&height=60",
-    "adapt, refused": "desserts/mango-coconut-lime-glass/adapt?work=1&own=glass&diameter=wide",
-    "cost": "desserts/blackcurrant-vanilla-dome/cost",
-    "label": "desserts/blackcurrant-vanilla-dome/label",
-    "sources": "sources",
-    "build": "desserts/blackcurrant-vanilla-dome/build?adding=assembly&kind=bake",
-    "moulds to build with": "desserts/blackcurrant-vanilla-dome/build?moulds=yes",
-    "side by side": "compare?one=blackcurrant-vanilla-dome&other=pear-caramel-log",
-    "kitchen, cold": "kitchen/walk/3",
-    "kitchen, moulds": "kitchen/walk/5",
-    "kitchen, hands": "kitchen/walk/6",
-    "nothing found": "?find=nothing",
-}
 TEXT_SPACING = """
 * { line-height: 1.5 !important; }
 * { letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }

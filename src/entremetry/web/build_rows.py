@@ -71,8 +71,7 @@ class Card:
     about: tuple[Field, ...]
     lines: tuple[Row, ...]
     steps: tuple[Row, ...]
-    made: float | None
-    per_piece: float | None
+    made: ComponentBatch | None
     place: int
     last: int
 
@@ -208,8 +207,7 @@ def _card(
             names,
             opened,
         ),
-        made=made.mass.value if made else None,
-        per_piece=made.per_piece.value if made else None,
+        made=made,
         place=index,
         last=last,
     )

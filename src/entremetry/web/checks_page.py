@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, ClassVar
 from urllib.parse import urlencode
@@ -21,14 +22,16 @@ if TYPE_CHECKING:
     from entremetry.usecases.checking import Checked
 
 WITH_TIMES = "times"
+FINE = "fine"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChecksPage:
     """Context of checks.html and of checks_panel.html.
 
-    `fine` are groups of a component's name and its verdicts; `ask_again` is the address of the
-    same with the times computed, empty if they are; `trouble` why there is nothing to check.
+    `fine` are groups of a component's name and its verdicts, or `fine_at` is where they are to be
+    had; `ask_again` is the address of the same with the times computed, empty if they are;
+    `trouble` why there is nothing to check.
     """
 
     template: ClassVar[str] = "checks.html"
@@ -38,6 +41,7 @@ class ChecksPage:
     cautions: tuple[Said, ...] = ()
     fine: tuple[tuple[str, tuple[Said, ...]], ...] = ()
     fine_count: int = 0
+    fine_at: str = ""
     ask_again: str = ""
     trouble: str = ""
 
@@ -47,6 +51,13 @@ class ChecksPanel(ChecksPage):
     """The part that the page of a dessert loads by itself."""
 
     template: ClassVar[str] = "checks_panel.html"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChecksFine(ChecksPage):
+    """What is fine, for a panel in which it is opened."""
+
+    template: ClassVar[str] = "checks_fine.html"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,7 +77,8 @@ class DiagnosisPage:
 def show_checks(request: Request) -> Response:
     """GET /desserts/{id}/checks: the panel for the page of the dessert, else a page of its own."""
     is_part = HTMX in request.headers
-    kind = ChecksPanel if is_part else ChecksPage
+    part = ChecksFine if FINE in request.query_params else ChecksPanel
+    kind = part if is_part else ChecksPage
     answer = rendered(request, _page(request, kind, with_times=not is_part))
     answer.headers["Vary"] = HTMX
     return answer
@@ -120,20 +132,30 @@ def _page(request: Request, kind: type[ChecksPage], *, with_times: bool) -> Chec
         found = checked(stored.text, stored.id, kitchen, mould, times=times)
     except EntremetryError as error:
         return kind(id=stored.id, name=name, trouble=str(error))
-    return _told(found, kind, stored.id, "" if times else _with_times(stored.id, mould))
+    chosen = {"mould": mould} if mould else {}
+    timed = {WITH_TIMES: "yes"} if times else {}
+    is_panel = kind is ChecksPanel
+    return _told(
+        found,
+        kind,
+        stored.id,
+        ask_again="" if times else _address(stored.id, chosen | {WITH_TIMES: "yes"}),
+        fine_at=_address(stored.id, chosen | timed | {FINE: "yes"}) if is_panel else "",
+    )
 
 
-def _with_times(dessert_id: str, mould: str | None) -> str:
-    asked = {WITH_TIMES: "yes", **({"mould": mould} if mould else {})}
+def _address(dessert_id: str, asked: Mapping[str, str]) -> str:
     return f"/desserts/{dessert_id}/checks?{urlencode(asked)}"
 
 
-def _told(found: Checked, kind: type[ChecksPage], dessert_id: str, ask_again: str) -> ChecksPage:
+def _told(
+    found: Checked, kind: type[ChecksPage], dessert_id: str, *, ask_again: str, fine_at: str
+) -> ChecksPage:
     from entremetry.checks.band import Outcome
 
     fine = found.of(Outcome.PASS)
     by_name: dict[str, list[Said]] = {}
-    for verdict in fine:
+    for verdict in () if fine_at else fine:
         by_name.setdefault(verdict.name, []).append(said_of(verdict))
     return kind(
         id=dessert_id,
@@ -142,5 +164,6 @@ def _told(found: Checked, kind: type[ChecksPage], dessert_id: str, ask_again: st
         cautions=tuple(said_of(verdict) for verdict in found.of(Outcome.CAUTION)),
         fine=tuple((name, tuple(said)) for name, said in by_name.items()),
         fine_count=len(fine),
+        fine_at=fine_at,
         ask_again=ask_again,
     )

@@ -3,6 +3,12 @@
 // A renewed part keeps what is being typed, and the field it is typed in.
 Idiomorph.defaults.ignoreActiveValue = true;
 
+// What was opened to be explained stays open while its number changes.
+Idiomorph.defaults.callbacks = {
+  ...Idiomorph.defaults.callbacks,
+  beforeAttributeUpdated: (name, node) => !(name === "open" && node.matches?.("details.figure")),
+};
+
 // The checks are asked again after every change.
 document.addEventListener("htmx:afterSwap", (event) => {
   if (event.detail.target.id === "build") document.body.dispatchEvent(new Event("built"));
