@@ -10,7 +10,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from entremetry.errors import EntremetryError
-from entremetry.usecases.library import dessert, dessert_name, desserts, kitchen_text
+from entremetry.usecases.library import dessert, desserts, kitchen_text, listed_name
 from entremetry.web.answers import small_drawing
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
@@ -38,7 +38,7 @@ def show_comparison(request: Request) -> Response:
 
     library, asked = workbench_of(request).library, request.query_params
     kitchen = kitchen_text(library)
-    known = tuple((each.id, dessert_name(each.id, each.text)) for each in desserts(library))
+    known = tuple((each.id, listed_name(each.id, each.text)) for each in desserts(library))
     ids = [id_ for id_, _ in known]
     one = asked.get("one", "") or (ids[0] if ids else "")
     other = asked.get("other", "") or next((id_ for id_ in ids if id_ != one), one)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import ClassVar
 
@@ -68,8 +68,8 @@ def show_library(request: Request) -> Response:
     """GET /?find=WORDS&page=N"""
     library = workbench_of(request).library
     kitchen, every = kitchen_text(library), desserts(library)
-    find = request.query_params.get("find", "").strip()[:LONGEST_FIND]
-    found = _found(every, find)
+    find = looked_for(request.query_params)
+    found = named_like(every, find)
     pages = max(1, -(-len(found) // AT_ONCE))
     asked = request.query_params.get("page", "")
     number = int(asked) if asked.isascii() and asked.isdigit() and len(asked) < 6 else 1
@@ -91,6 +91,11 @@ def show_library(request: Request) -> Response:
     )
 
 
+def looked_for(asked: Mapping[str, str]) -> str:
+    """Words of a name that a person looks for."""
+    return asked.get("find", "").strip()[:LONGEST_FIND]
+
+
 def show_card(request: Request) -> Response:
     """GET /desserts/{id}/card: the card of one dessert, for a page that is already there."""
     library = workbench_of(request).library
@@ -102,7 +107,7 @@ def _later(stored: StoredDocument) -> Card:
     return Card(id=stored.id, name=listed_name(stored.id, stored.text), later=True)
 
 
-def _found(every: Sequence[StoredDocument], find: str) -> list[StoredDocument]:
+def named_like(every: Sequence[StoredDocument], find: str) -> list[StoredDocument]:
     """Desserts whose name has every word that is looked for, by name."""
     words = find.casefold().split()
     named = [(listed_name(stored.id, stored.text).casefold(), stored) for stored in every]

@@ -15,7 +15,7 @@ from entremetry.store import StoredDocument
 from entremetry.usecases.kept_plans import keep_plan
 from entremetry.usecases.library import desserts, kitchen_text
 from entremetry.web.forms import Form
-from entremetry.web.library_page import Card, card
+from entremetry.web.library_page import DRAWN, Card, card, looked_for, named_like
 from entremetry.web.making_page import address_of, work_of
 from entremetry.web.menu_form import menu, usual_hour
 from entremetry.web.plan_work import Made, Making
@@ -47,6 +47,9 @@ class NewPlanPage:
     template: ClassVar[str] = "plan_new.html"
     key: str
     courses: tuple[CourseField, ...]
+    find: str
+    more: int
+    all: int
     serve: str
     begin: str
     has_kitchen: bool
@@ -54,7 +57,7 @@ class NewPlanPage:
 
 
 def show_new(request: Request) -> Response:
-    """GET /plans/new, with the fields of an earlier form if they are in the address."""
+    """GET /plans/new?find=WORDS, with the fields of an earlier form if they are in the address."""
     asked = dict(request.query_params)
     library = workbench_of(request).library
     asked.setdefault("serve", usual_hour(library.clock().astimezone()))
@@ -93,11 +96,18 @@ def make_new(request: Request, form: Form) -> Response:
 
 def _page(request: Request, asked: Mapping[str, str], faults: Mapping[str, str]) -> NewPlanPage:
     library = workbench_of(request).library
-    kitchen = kitchen_text(library)
-    fields = (_field(card(stored, kitchen), stored, asked, faults) for stored in desserts(library))
+    kitchen, every, find = kitchen_text(library), desserts(library), looked_for(asked)
+    chosen = [each for each in named_like(every, "") if f"chosen:{each.id}" in asked]
+    found = [each for each in named_like(every, find) if each not in chosen]
+    fields = (
+        _field(card(each, kitchen), each, asked, faults) for each in (*chosen, *found[:DRAWN])
+    )
     return NewPlanPage(
         key=secrets.token_hex(16),
-        courses=tuple(sorted(fields, key=lambda field: field.card.name.casefold())),
+        courses=tuple(fields),
+        find=find,
+        more=len(found[DRAWN:]),
+        all=len(every),
         serve=asked.get("serve", ""),
         begin=asked.get("begin", ""),
         has_kitchen=kitchen is not None,

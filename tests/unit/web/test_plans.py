@@ -9,8 +9,10 @@ from urllib.parse import parse_qs, urlsplit
 
 import pytest
 
+from entremetry.store import Kind
 from entremetry.web.menu_form import usual_hour
 from planned_by_hand import ASKED
+from unit.web.conftest import CREAM
 
 Client = Any
 SATURDAY, SUNDAY, MONDAY = "2026-11-28T19:00", "2026-11-29T19:00", "2026-11-30T19:00"
@@ -145,3 +147,17 @@ def test_a_plan_that_nobody_makes_any_more_is_told(planner: Client) -> None:
     reply = planner.get("/plans/making/of-another-run")
     assert reply.status == 410
     assert "ask for it again" in reply.words
+
+
+def test_a_large_library_is_chosen_from_by_name(planner: Client) -> None:
+    library = planner.app.state.workbench.library
+    for k in range(12):
+        text = CREAM.replace("plain-cream", f"cream-{k}").replace("Plain", f"Number {k}")
+        library.add(Kind.DESSERT, f"cream-{k}", text)
+    first = planner.get("/plans/new").html
+    assert first.count('class="course"') == 8 and "find them by name" in first
+    found = planner.get("/plans/new?find=number+11&chosen:plain-cream=yes&pieces:plain-cream=9")
+    assert re.findall(r'name="chosen:([^"]+)"', found.html) == ["plain-cream", "cream-11"]
+    assert 'name="chosen:plain-cream" value="yes" checked' in found.html
+    assert 'name="pieces:plain-cream"' in found.html and 'value="9"' in found.html
+    assert "No dessert has “nothing” in its name" in planner.get("/plans/new?find=nothing").words
