@@ -16,7 +16,8 @@ from entremetry.documents import Path
 from entremetry.kitchen.shape_document import ShapeDocument
 from entremetry.method.step import AnyStep
 from entremetry.web.build_fields import Field, fields_of
-from entremetry.web.build_words import STEPS
+from entremetry.web.build_words import steps as step_words
+from entremetry.web.choice_words import choice_words
 from entremetry.web.part_path import address_of
 
 WHOLE = ("name", "about", "pieces", "serves", "measures")
@@ -137,16 +138,20 @@ def new_step_fields(kind: str, path: Path, names: Sequence[str]) -> tuple[Field,
     model = step_model(kind)
     if model is None:
         return ()
-    return fields_of(model, {}, path, STEP_ORDER, choices={"what": names, "removes": names})
+    return fields_of(model, {}, path, STEP_ORDER, choices=_lines_among(names))
+
+
+def _lines_among(names: Sequence[str]) -> Mapping[str, Mapping[str, str]]:
+    """Lines and bowls that may be named, as the choices of the fields that name them."""
+    named = {name: name.replace("-", " ") for name in names}
+    return {"what": named, "removes": named}
 
 
 def _place_row(entry: Mapping[str, Any], index: int, last: int, names: Mapping[str, str]) -> Row:
     path: Path = ("placement", index)
     place, component = str(entry.get("as")), str(entry.get("component"))
     model = _placement_model(place)
-    fields = (
-        fields_of(model, entry, path, PLACE_ORDER, choices={"on": tuple(names)}) if model else ()
-    )
+    fields = fields_of(model, entry, path, PLACE_ORDER, choices={"on": names}) if model else ()
     cut = entry.get("cut_out")
     return Row(
         path=address_of(path),
@@ -174,7 +179,9 @@ def _shape_fields(shape: Any, path: Path) -> tuple[Field, ...]:
     model = next((m for m in models if kind in get_args(m.model_fields["kind"].annotation)), None)
     if model is None or kind not in SHAPES:
         return ()
-    return fields_of(model, shape, path, ("kind", *SHAPE_ORDER), choices={"kind": SHAPES})
+    known = choice_words("kind")
+    shapes = {each: known.get(each, each) for each in SHAPES}
+    return fields_of(model, shape, path, ("kind", *SHAPE_ORDER), choices={"kind": shapes})
 
 
 def _cut_fields(cut: Any, path: Path) -> tuple[Field, ...]:
@@ -247,12 +254,12 @@ def _step_row(
     address, kind = address_of(path), str(step.get("step"))
     is_open = address == opened
     model = step_model(kind) if is_open else None
-    choices = {"what": names, "removes": names}
+    choices = _lines_among(names)
     return Row(
         path=address,
         place=index,
         last=last,
-        name=STEPS.get(kind, kind),
+        name=step_words().get(kind, kind),
         words=sentences[index] if index < len(sentences) else "",
         is_open=is_open,
         fields=fields_of(model, step, path, STEP_ORDER, choices=choices) if model else (),

@@ -10,6 +10,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from entremetry.documents.saved_page import LARGEST_PAGE
 from entremetry.web.page_policy import PAGE_POLICY
+from entremetry.words import decimal, say
 
 LARGEST_BODY = 1_000_000
 LARGEST_UPLOAD = LARGEST_PAGE + 10_000  # a saved page and the form around it
@@ -99,7 +100,8 @@ def largest_body(scope: Scope) -> int:
 
 def too_large(scope: Scope) -> str:
     """What a person reads whose request is larger than that."""
-    return f"At most {largest_body(scope) // 10_000 / 100:g} MB can be sent at once."
+    size = decimal(f"{largest_body(scope) // 10_000 / 100:g}")
+    return say("At most {size} MB can be sent at once.", size=size)
 
 
 def _counted(receive: Receive, largest: int) -> Receive:

@@ -30,19 +30,25 @@ from entremetry.web.build_fields import Field, fields_of
 from entremetry.web.build_form import Seen, alteration_of
 from entremetry.web.build_refusal import Refused, refused_change
 from entremetry.web.build_rows import Row
+from entremetry.web.choice_words import choice_words
 from entremetry.web.forms import Form
 from entremetry.web.part_path import address_of
 from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.starter_kitchen import STARTER
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shelf:
-    """A list of things at a station: where it stands, what each thing is, what is asked of it."""
+    """A list of things at a station: where it stands, what each thing is, what is asked of it.
+
+    `words` and `add` are messages: what the list is called, and what adds to it.
+    """
 
     key: str
     words: str
+    add: str
     model: type[BaseModel]
     names: tuple[str, ...]
 
@@ -59,61 +65,98 @@ class Station:
 
 STATIONS: tuple[Station, ...] = (
     Station(
-        title="How you measure",
-        why="Cups and spoons differ by country; the room decides how fast things cool and thaw.",
+        title=say_later("How you measure"),
+        why=say_later(
+            "Cups and spoons differ by country; the room decides how fast things cool and thaw."
+        ),
         names=("name", "measures", "room_temperature", "time_zone"),
     ),
     Station(
-        title="Heat",
-        why="Two things at one temperature share an oven; at two temperatures they wait.",
+        title=say_later("Heat"),
+        why=say_later(
+            "Two things at one temperature share an oven; at two temperatures they wait."
+        ),
         names=("hobs",),
-        shelves=(Shelf(key="ovens", words="Ovens", model=Oven, names=("name", "fan", "trays")),),
+        shelves=(
+            Shelf(
+                key="ovens",
+                words=say_later("Ovens"),
+                add=say_later("Add to ovens"),
+                model=Oven,
+                names=("name", "fan", "trays"),
+            ),
+        ),
     ),
     Station(
-        title="Cold",
-        why="How cold, how large and on what a piece stands decide how long it freezes and thaws.",
+        title=say_later("Cold"),
+        why=say_later(
+            "How cold, how large and on what a piece stands decide how long it freezes and thaws."
+        ),
         shelves=(
             Shelf(
                 key="freezers",
-                words="Freezers",
+                words=say_later("Freezers"),
+                add=say_later("Add to freezers"),
                 model=Freezer,
                 names=("name", "temperature", "volume", "freezes_per_day", "stands_on", "blast"),
             ),
             Shelf(
                 key="fridges",
-                words="Fridges",
+                words=say_later("Fridges"),
+                add=say_later("Add to fridges"),
                 model=Fridge,
                 names=("name", "temperature", "volume", "stands_on", "fan"),
             ),
         ),
     ),
     Station(
-        title="Bench",
-        why="One mixer means one foam at a time; a tray says how many bases come out of a sheet.",
+        title=say_later("Bench"),
+        why=say_later(
+            "One mixer means one foam at a time; a tray says how many bases come out of a sheet."
+        ),
         names=("benches",),
         shelves=(
-            Shelf(key="mixers", words="Mixers", model=Mixer, names=("name", "bowls", "volume")),
             Shelf(
-                key="trays", words="Trays", model=Tray, names=("name", "length", "width", "owned")
+                key="mixers",
+                words=say_later("Mixers"),
+                add=say_later("Add to mixers"),
+                model=Mixer,
+                names=("name", "bowls", "volume"),
+            ),
+            Shelf(
+                key="trays",
+                words=say_later("Trays"),
+                add=say_later("Add to trays"),
+                model=Tray,
+                names=("name", "length", "width", "owned"),
             ),
         ),
     ),
     Station(
-        title="Moulds",
-        why="Fill one cavity to the rim with water and weigh the water: 1 g is 1 ml.",
+        title=say_later("Moulds"),
+        why=say_later("Fill one cavity to the rim with water and weigh the water: 1 g is 1 ml."),
         shelves=(
             Shelf(
                 key="moulds",
-                words="Moulds of your own",
+                words=say_later("Moulds of your own"),
+                add=say_later("Add to moulds of your own"),
                 model=MouldDocument,
                 names=("name", "cavities", "owned", "material"),
             ),
         ),
     ),
     Station(
-        title="Hands",
-        why="Plans are made for the hours in which somebody is free.",
-        shelves=(Shelf(key="people", words="People", model=Person, names=("name",)),),
+        title=say_later("Hands"),
+        why=say_later("Plans are made for the hours in which somebody is free."),
+        shelves=(
+            Shelf(
+                key="people",
+                words=say_later("People"),
+                add=say_later("Add to people"),
+                model=Person,
+                names=("name",),
+            ),
+        ),
     ),
 )
 HOURS = ("day", "date", "start", "end")
@@ -125,6 +168,7 @@ class ShelfShown:
 
     key: str
     words: str
+    add: str
     rows: tuple[Row, ...]
     new: tuple[Field, ...]
     hours: tuple[tuple[Row, ...], ...] = ()
@@ -172,7 +216,7 @@ def change(request: Request, form: Form) -> Response:
     except EntremetryError as error:
         return _answer(request, refused=refused_change(error, form))
     if HTMX in request.headers:
-        return _answer(request, told="Kept.")
+        return _answer(request, told=say("Kept."))
     return RedirectResponse(request.url.path, status_code=303)
 
 
@@ -204,6 +248,7 @@ def _shelf(shelf: Shelf, data: Mapping[str, Any]) -> ShelfShown:
     shown = ShelfShown(
         key=shelf.key,
         words=shelf.words,
+        add=shelf.add,
         rows=_rows(things, path, shelf.model, shelf.names),
         new=fields_of(shelf.model, {}, (*path, len(things)), shelf.names),
     )
@@ -214,6 +259,7 @@ def _shelf(shelf: Shelf, data: Mapping[str, Any]) -> ShelfShown:
     return ShelfShown(
         key=shown.key,
         words=shown.words,
+        add=shown.add,
         rows=shown.rows,
         new=shown.new,
         hours=tuple(
@@ -235,8 +281,14 @@ def _rows(
             path=address_of((*path, index)),
             place=index,
             last=last,
-            name=str(thing.get("name") or thing.get("day") or thing.get("date") or index + 1),
+            name=_name(thing) or str(index + 1),
             fields=fields_of(model, thing, (*path, index), names),
         )
         for index, thing in enumerate(things)
     )
+
+
+def _name(thing: Mapping[str, Any]) -> str:
+    """Name of a thing; of free hours their weekday, or their date."""
+    day = str(thing.get("day", ""))
+    return str(thing.get("name") or choice_words("day").get(day, day) or thing.get("date") or "")

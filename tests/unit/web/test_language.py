@@ -8,13 +8,27 @@ from typing import Any
 
 import pytest
 
+from entremetry.web.starter_kitchen import STARTER
 from unit.web.conftest import CREAM, HOST
 from unit.web.marked_language import MARKED_LANGUAGE, unsaid, words
 
 Client = Any
 
-AUTHORS = words(CREAM) | {"entremetry", "français"}
-SPOKEN = ["/nowhere"]
+AUTHORS = words(CREAM) | words(STARTER) | {"entremetry", "français", "min"}
+BUILD = "/desserts/plain-cream/build"
+SPOKEN = [
+    "/nowhere",
+    BUILD,
+    f"{BUILD}?moulds=yes",
+    *(f"{BUILD}?adding=assembly&kind={kind}" for kind in ("freeze-until", "glaze-at", "hold")),
+    *(f"{BUILD}?adding=components/cream/method&kind={kind}" for kind in ("mix", "bake", "roll")),
+    *(f"/kitchen/walk/{number}" for number in range(1, 7)),
+    "/kitchen",
+    "/desserts/plain-cream/edit",
+    "/desserts/plain-cream/edit/1",
+    "/new",
+    "/compare",
+]
 
 
 @pytest.fixture
