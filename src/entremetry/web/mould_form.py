@@ -38,7 +38,7 @@ NAMES: Mapping[str, str] = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OwnKind:
-    """A kind of mould that can be asked for: its word, its name (a message), and its measures."""
+    """A kind of mould that can be asked for: its word, its name, and its measures."""
 
     id: str
     name: str
@@ -69,9 +69,7 @@ def own_mould(fields: Mapping[str, str]) -> OwnMould:
     cavities = fields.get("cavities", "").strip() or "1"
     if not (cavities.isascii() and cavities.isdigit() and 1 <= int(cavities[:6]) <= MOST_CAVITIES):
         faults["cavities"] = say(
-            "Found '{number}'; a whole number up to {most}.",
-            number=cavities[:40],
-            most=MOST_CAVITIES,
+            "Found '{found}'; a whole number up to {most}.", found=cavities[:40], most=MOST_CAVITIES
         )
     if faults:
         return OwnMould(text="", faults=faults)
