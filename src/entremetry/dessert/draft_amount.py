@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from entremetry.dessert.draft_question import Question
@@ -136,9 +137,7 @@ def _ask(wanted: Wanted, refused: str = "") -> Question:
         return wanted.ask(text, (), refused)
     if sizes := _sizes(wanted):
         question, measures = sizes
-        count = _number(pasted.number)
-        choices = tuple((f"{pasted.number} {size}", things(size, count)) for size in measures)
-        return wanted.ask(say(question), choices, refused)
+        return wanted.ask(say(question), _so_many(pasted.number, measures), refused)
     text = say("How many grams are '{amount}' of {name}?", amount=pasted.amount, name=name)
     return wanted.ask(text, _packs(wanted) + _things(wanted), refused)
 
@@ -149,7 +148,11 @@ def _packs(wanted: Wanted) -> tuple[tuple[str, str], ...]:
     return tuple(
         (
             format_mass(count * pack.mass),
-            say("{number} × {pack} as usually sold", number=wanted.pasted.number, pack=pack.name),
+            say(
+                "{number} × {pack} as usually sold",
+                number=wanted.pasted.number,
+                pack=things(pack.name),
+            ),
         )
         for pack in wanted.ingredient.packs
         if not pack.whole and 0.0 < count * pack.mass < 100.0
@@ -161,8 +164,14 @@ def _things(wanted: Wanted) -> tuple[tuple[str, str], ...]:
     if wanted.pasted.unit:
         return ()
     counted = [w.measure for w in wanted.ingredient.household if not w.measure.startswith("us ")]
-    amounts = (f"{wanted.pasted.number} {measure}" for measure in counted)
-    return tuple((amount, amount) for amount in amounts if _weighs(wanted, amount))[:MOST_CHOICES]
+    choices = _so_many(wanted.pasted.number, counted)
+    return tuple(choice for choice in choices if _weighs(wanted, choice[0]))[:MOST_CHOICES]
+
+
+def _so_many(count: str, measures: Iterable[str]) -> tuple[tuple[str, str], ...]:
+    """So many of each of these things: as a document writes it, and as it is said."""
+    said = ((measure, things(measure, _number(count))) for measure in measures)
+    return tuple((f"{count} {measure}", f"{count} {thing}") for measure, thing in said)
 
 
 def _number(text: str) -> float:

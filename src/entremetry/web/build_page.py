@@ -182,11 +182,11 @@ def _page(
         places=place_rows(data, names),
         cards=cards(data, shown.sheet, at.get("open", "")),
         assembly=step_rows(
-            data.get(ASSEMBLY) or [], (ASSEMBLY,), sentences, tuple(names), at.get("open", "")
+            data.get(ASSEMBLY) or [], (ASSEMBLY,), sentences, names, at.get("open", "")
         ),
         adding=adding,
         kind=step,
-        new_fields=_new_fields(adding, step, components, tuple(names)),
+        new_fields=_new_fields(adding, step, components, names, shown),
         opened=at.get("open", ""),
         can_undo=opened.can_undo,
         can_redo=opened.history[0].origin is Origin.UNDO,
@@ -199,11 +199,14 @@ def _page(
 
 
 def _new_fields(
-    adding: str, step: str, components: Mapping[str, Any], names: tuple[str, ...]
+    adding: str, step: str, components: Mapping[str, Any], names: Mapping[str, str], shown: View
 ) -> tuple[Field, ...]:
     """Fields of the step that is being added, if one is."""
     if not adding or not step:
         return ()
     path = path_at(adding)
     owner = components.get(str(path[1])) if len(path) == 3 else None
-    return new_step_fields(step, path, names_in(owner) if owner else names)
+    if not owner:
+        return new_step_fields(step, path, names)
+    made = (each for each in (shown.sheet.components if shown.sheet else ()) if each.id == path[1])
+    return new_step_fields(step, path, names_in(owner, next(made, None)))

@@ -109,7 +109,7 @@ def step_rows(
     steps: Sequence[Mapping[str, Any]],
     path: Path,
     sentences: Sequence[str],
-    names: Sequence[str],
+    names: Mapping[str, str],
     opened: str,
 ) -> tuple[Row, ...]:
     """Steps as sentences; the one that is open has its fields."""
@@ -126,25 +126,21 @@ def step_model(kind: str) -> type[BaseModel] | None:
     return next(models, None)
 
 
-def names_in(component: Mapping[str, Any]) -> tuple[str, ...]:
-    """Lines and bowls that a step of a component may name."""
+def names_in(component: Mapping[str, Any], made: ComponentBatch | None = None) -> Mapping[str, str]:
+    """Lines and bowls that a step of a component may name, each with what it is called."""
     steps = component.get("method") or []
     bowls = (step.get("bowl") for step in steps if isinstance(step, dict))
-    return tuple(dict.fromkeys((*(component.get("formula") or {}), *filter(None, bowls))))
+    known = {line.line: line.name for line in made.lines} if made else {}
+    ids = (*(component.get("formula") or {}), *filter(None, bowls))
+    return {id_: known.get(id_, id_.replace("-", " ")) for id_ in map(str, ids)}
 
 
-def new_step_fields(kind: str, path: Path, names: Sequence[str]) -> tuple[Field, ...]:
+def new_step_fields(kind: str, path: Path, names: Mapping[str, str]) -> tuple[Field, ...]:
     """Fields of a step that is to be added."""
     model = step_model(kind)
     if model is None:
         return ()
-    return fields_of(model, {}, path, STEP_ORDER, choices=_lines_among(names))
-
-
-def _lines_among(names: Sequence[str]) -> Mapping[str, Mapping[str, str]]:
-    """Lines and bowls that may be named, as the choices of the fields that name them."""
-    named = {name: name.replace("-", " ") for name in names}
-    return {"what": named, "removes": named}
+    return fields_of(model, {}, path, STEP_ORDER, choices={"what": names, "removes": names})
 
 
 def _place_row(entry: Mapping[str, Any], index: int, last: int, names: Mapping[str, str]) -> Row:
@@ -200,7 +196,7 @@ def _card(
     opened: str,
 ) -> Card:
     path: Path = ("components", id_)
-    names = names_in(written)
+    names = names_in(written, made)
     return Card(
         id=id_,
         path=address_of(path),
@@ -248,13 +244,13 @@ def _step_row(
     index: int,
     last: int,
     sentences: Sequence[str],
-    names: Sequence[str],
+    names: Mapping[str, str],
     opened: str,
 ) -> Row:
     address, kind = address_of(path), str(step.get("step"))
     is_open = address == opened
     model = step_model(kind) if is_open else None
-    choices = _lines_among(names)
+    choices = {"what": names, "removes": names}
     return Row(
         path=address,
         place=index,

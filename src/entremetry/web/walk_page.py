@@ -14,15 +14,9 @@ from entremetry.documents import Path, read_tree
 from entremetry.errors import EntremetryError
 from entremetry.kitchen.kitchen_document import (
     FreeHours,
-    Freezer,
-    Fridge,
     KitchenDocument,
-    Mixer,
-    Oven,
-    Person,
-    Tray,
 )
-from entremetry.kitchen.mould_document import MouldDocument
+from entremetry.publish.page_words import shown
 from entremetry.store.shelf import built_in_moulds
 from entremetry.usecases.building import alter_kitchen
 from entremetry.usecases.library import kitchen_at, open_kitchen
@@ -35,130 +29,10 @@ from entremetry.web.forms import Form
 from entremetry.web.part_path import address_of
 from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.starter_kitchen import STARTER
+from entremetry.web.walk_stations import Shelf, stations
 from entremetry.web.workbench import workbench_of
-from entremetry.words import say, say_later
+from entremetry.words import say
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shelf:
-    """A list of things at a station: where it stands, what each thing is, what is asked of it.
-
-    `words` and `add` are messages: what the list is called, and what adds to it.
-    """
-
-    key: str
-    words: str
-    add: str
-    model: type[BaseModel]
-    names: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Station:
-    """One stop of the walk: what it is called, what it decides, its single fields, its shelves."""
-
-    title: str
-    why: str
-    names: tuple[str, ...] = ()
-    shelves: tuple[Shelf, ...] = ()
-
-
-STATIONS: tuple[Station, ...] = (
-    Station(
-        title=say_later("How you measure"),
-        why=say_later(
-            "Cups and spoons differ by country; the room decides how fast things cool and thaw."
-        ),
-        names=("name", "measures", "room_temperature", "time_zone"),
-    ),
-    Station(
-        title=say_later("Heat"),
-        why=say_later(
-            "Two things at one temperature share an oven; at two temperatures they wait."
-        ),
-        names=("hobs",),
-        shelves=(
-            Shelf(
-                key="ovens",
-                words=say_later("Ovens"),
-                add=say_later("Add to ovens"),
-                model=Oven,
-                names=("name", "fan", "trays"),
-            ),
-        ),
-    ),
-    Station(
-        title=say_later("Cold"),
-        why=say_later(
-            "How cold, how large and on what a piece stands decide how long it freezes and thaws."
-        ),
-        shelves=(
-            Shelf(
-                key="freezers",
-                words=say_later("Freezers"),
-                add=say_later("Add to freezers"),
-                model=Freezer,
-                names=("name", "temperature", "volume", "freezes_per_day", "stands_on", "blast"),
-            ),
-            Shelf(
-                key="fridges",
-                words=say_later("Fridges"),
-                add=say_later("Add to fridges"),
-                model=Fridge,
-                names=("name", "temperature", "volume", "stands_on", "fan"),
-            ),
-        ),
-    ),
-    Station(
-        title=say_later("Bench"),
-        why=say_later(
-            "One mixer means one foam at a time; a tray says how many bases come out of a sheet."
-        ),
-        names=("benches",),
-        shelves=(
-            Shelf(
-                key="mixers",
-                words=say_later("Mixers"),
-                add=say_later("Add to mixers"),
-                model=Mixer,
-                names=("name", "bowls", "volume"),
-            ),
-            Shelf(
-                key="trays",
-                words=say_later("Trays"),
-                add=say_later("Add to trays"),
-                model=Tray,
-                names=("name", "length", "width", "owned"),
-            ),
-        ),
-    ),
-    Station(
-        title=say_later("Moulds"),
-        why=say_later("Fill one cavity to the rim with water and weigh the water: 1 g is 1 ml."),
-        shelves=(
-            Shelf(
-                key="moulds",
-                words=say_later("Moulds of your own"),
-                add=say_later("Add to moulds of your own"),
-                model=MouldDocument,
-                names=("name", "cavities", "owned", "material"),
-            ),
-        ),
-    ),
-    Station(
-        title=say_later("Hands"),
-        why=say_later("Plans are made for the hours in which somebody is free."),
-        shelves=(
-            Shelf(
-                key="people",
-                words=say_later("People"),
-                add=say_later("Add to people"),
-                model=Person,
-                names=("name",),
-            ),
-        ),
-    ),
-)
 HOURS = ("day", "date", "start", "end")
 
 
@@ -223,14 +97,15 @@ def change(request: Request, form: Form) -> Response:
 def _answer(request: Request, *, refused: Refused | None = None, told: str = "") -> Response:
     opened = open_kitchen(workbench_of(request).library, starter=STARTER)
     data = read_tree(opened.text, file="kitchen").data
-    number = min(max(int(request.path_params["number"]), 1), len(STATIONS))
-    station, is_part = STATIONS[number - 1], HTMX in request.headers
+    every = stations()
+    number = min(max(int(request.path_params["number"]), 1), len(every))
+    station, is_part = every[number - 1], HTMX in request.headers
     page = (WalkPart if is_part else WalkPage)(
         started_from=opened.revision,
         number=number,
-        titles=tuple(each.title for each in STATIONS),
+        titles=tuple(each.title for each in every),
         title=station.title,
-        why=station.why,
+        why=shown(station.why),
         fields=fields_of(KitchenDocument, data, (), station.names),
         shelves=tuple(_shelf(shelf, data) for shelf in station.shelves),
         likes=tuple((mould.id, mould.name) for mould in built_in_moulds().values()),
