@@ -23,6 +23,7 @@ METHODS = [("**.py", "python"), ("**.html", "jinja2.ext:babel_extract")]
 KEYWORDS = {
     "say": None,
     "say_later": None,
+    "plainly": None,
     "say_as": ((1, "c"), 2),
     "say_as_later": ((1, "c"), 2),
     "say_count": (1, 2),

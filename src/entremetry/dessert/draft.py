@@ -13,20 +13,17 @@ from entremetry.dessert.draft_placement import Placing, choice_question
 from entremetry.dessert.draft_question import Answers, Question, shortened
 from entremetry.dessert.draft_sentences import Sentences
 from entremetry.dessert.draft_whole import Whole
+from entremetry.dessert.draft_words import kind_words, measure_words
 from entremetry.dessert.pasted_components import PastedComponent, pasted_text
 from entremetry.dessert.pasted_line import PastedLine, pasted_line
 from entremetry.documents import written
 from entremetry.errors import DocumentError, Fault, QuantityError
 from entremetry.larder.larder import Larder
 from entremetry.quantities import parse_density
+from entremetry.words import say, say_count, say_later
 
 KINDS = ("mousse", "insert", "base", "glaze", "soak", "crumble", "garnish")
-MEASURES = {
-    "us": "US: cup 237 ml, tablespoon 14.8 ml",
-    "metric": "Metric: cup 250 ml, tablespoon 15 ml",
-    "au": "Australian: cup 250 ml, tablespoon 20 ml",
-    "uk": "British: tablespoon 15 ml, pint 568 ml",
-}
+MEASURES = ("us", "metric", "au", "uk")
 USUAL_MOUSSE = "0.60 g/ml"
 MOST_LINES = 60
 MOST_ASKED = 199
@@ -160,7 +157,12 @@ class _Drafting:
         texts = [q.text for q in self.questions if q.key not in self.on_lines]
         open_questions = [shortened(text) for text in texts[:MOST_ASKED]]
         if len(texts) > MOST_ASKED:
-            open_questions.append(f"{len(texts) - MOST_ASKED} more questions are open.")
+            more = len(texts) - MOST_ASKED
+            open_questions.append(
+                say_count(
+                    "{number} more question is open.", "{number} more questions are open.", more
+                )
+            )
         return document | ({"ask": open_questions} if open_questions else {})
 
     def _mould(self) -> str | dict[str, Any]:
@@ -177,14 +179,14 @@ class _Drafting:
         answer = self.answers.to("cavities")
         if answer is not None and answer.isdecimal() and 1 <= int(answer[:6]) <= 500:
             return int(answer)
-        said = f"'{answer}' is no whole number from 1 to 500. " if answer else ""
-        text = f"{said}How many cavities does the mould have?"
+        text = say("How many cavities does the mould have?")
+        refusal = say("'{answer}' is no whole number from 1 to 500.", answer=answer)
         self._ask(
             Question(
                 key="cavities",
-                about="the mould that was weighed",
-                text=text,
-                choices=(("1", "One"), ("6", "Six"), ("8", "Eight")),
+                about=say("the mould that was weighed"),
+                text=f"{refusal} {text}" if answer else text,
+                choices=(("1", say("One")), ("6", say("Six")), ("8", say("Eight"))),
                 example="15",
                 refused=answer or "",
             )
@@ -228,22 +230,27 @@ class _Drafting:
         kind = answer or (said[0] if len(said) == 1 else None)
         if kind in KINDS:
             return kind
-        choices = {each: each.capitalize() for each in KINDS}
-        self._ask(choice_question(key, name, f"What is '{name}'?", choices, answer))
+        text = say("What is '{name}'?", name=name)
+        self._ask(choice_question(key, name, text, kind_words(), answer))
         return None
 
     def _density(self, component: str, name: str) -> str | None:
         answer = self.answers.to(f"{component}-density")
         if answer is not None and _is_density(answer):
             return answer
-        said = f"'{answer}' is no density. " if answer else ""
+        refusal = say("'{answer}' is no density.", answer=answer)
+        text = say(
+            "What does a millilitre of the finished '{name}' weigh? "
+            "Fill a known cup, weigh it, divide.",
+            name=name,
+        )
+        unknown = say("I do not know yet: take {density}", density=USUAL_MOUSSE)
         self._ask(
             Question(
                 key=f"{component}-density",
                 about=name,
-                text=f"{said}What does a millilitre of the finished '{name}' weigh? "
-                "Fill a known cup, weigh it, divide.",
-                choices=((USUAL_MOUSSE, f"I do not know yet: take {USUAL_MOUSSE}"),),
+                text=f"{refusal} {text}" if answer else text,
+                choices=((USUAL_MOUSSE, unknown),),
                 example="0.62 g/ml",
                 refused=answer or "",
             )
@@ -253,17 +260,17 @@ class _Drafting:
     def _answered_measures(self) -> str | None:
         answer = self.answers.to("measures")
         if answer is not None and answer not in MEASURES:
-            self._ask(choice_question("measures", answer, WHOSE, MEASURES, answer))
+            self._ask(choice_question("measures", answer, say(WHOSE), measure_words(), answer))
             return None
         return answer
 
     def _ask_whose_spoons(self, pasted: PastedLine) -> None:
         if pasted.needs_country and self.measures is None:
-            text = f"{WHOSE} ('{pasted.unit}')"
-            self._ask(choice_question("measures", pasted.written, text, MEASURES, None))
+            text = say("Whose cups and spoons are meant? ('{unit}')", unit=pasted.unit)
+            self._ask(choice_question("measures", pasted.written, text, measure_words(), None))
 
 
-WHOSE = "Whose cups and spoons are meant?"
+WHOSE = say_later("Whose cups and spoons are meant?")
 
 
 def _require_lines(pasted: tuple[PastedComponent, ...]) -> None:

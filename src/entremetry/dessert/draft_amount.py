@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from entremetry.dessert.draft_question import Question
@@ -10,9 +11,12 @@ from entremetry.dessert.weighing import mass_of_amount
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.larder.generic import generic_for
 from entremetry.larder.ingredient import Ingredient
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import Kind, find_slips, format_mass, parse_volume
 from entremetry.quantities.amount import singular
 from entremetry.quantities.number import number
+from entremetry.quantities.things import things
+from entremetry.words import say
 
 MOST_CHOICES = 9
 
@@ -30,11 +34,11 @@ class Wanted:
         self, text: str, choices: tuple[tuple[str, str], ...] = (), refused: str = ""
     ) -> Question:
         """Make the question about the amount."""
-        said = f"'{refused}' cannot be weighed. " if refused else ""
+        said = say("'{amount}' cannot be weighed.", amount=refused)
         return Question(
             key=f"{self.key}-amount",
             about=self.pasted.written,
-            text=f"{said}{text}",
+            text=f"{said} {text}" if refused else text,
             choices=choices,
             example="30 g",
             refused=refused,
@@ -66,7 +70,7 @@ def _ask_of_pair(wanted: Wanted) -> Question | None:
     if not slips:
         return None
     either = (wanted.pasted.amount, slips[0].found)
-    text = f"The two amounts do not agree: {slips[0].because}. Which is right?"
+    text = say("The two amounts do not agree: {reason}. Which is right?", reason=slips[0].because)
     return wanted.ask(text, tuple((amount, amount) for amount in either))
 
 
@@ -118,17 +122,23 @@ def _sizes(wanted: Wanted) -> tuple[str, tuple[str, ...]] | None:
 
 
 def _ask(wanted: Wanted, refused: str = "") -> Question:
-    pasted, name = wanted.pasted, wanted.ingredient.name
+    pasted, name = wanted.pasted, ingredient_name(wanted.ingredient)
     if pasted.either:
         first, last = pasted.either
-        text = f"{first} or {last} of {name}? The line leaves it open."
+        text = say(
+            "{first} or {last} of {name}? The line leaves it open.",
+            first=first,
+            last=last,
+            name=name,
+        )
         return wanted.ask(text, tuple((amount, amount) for amount in pasted.either), refused)
     if not pasted.number:
-        return wanted.ask(f"How much {name}? The line does not say.", (), refused)
+        text = say("How much {name}? The line does not say.", name=name)
+        return wanted.ask(text, (), refused)
     if sizes := _sizes(wanted):
         question, measures = sizes
-        return wanted.ask(question, tuple((f"{pasted.number} {m}", m) for m in measures), refused)
-    text = f"How many grams are '{pasted.amount}' of {name}?"
+        return wanted.ask(say(question), _so_many(pasted.number, measures), refused)
+    text = say("How many grams are '{amount}' of {name}?", amount=pasted.amount, name=name)
     return wanted.ask(text, _packs(wanted) + _things(wanted), refused)
 
 
@@ -136,7 +146,14 @@ def _packs(wanted: Wanted) -> tuple[tuple[str, str], ...]:
     """What a tin or a stick of it usually holds, as a mass."""
     count = _number(wanted.pasted.number)
     return tuple(
-        (format_mass(count * pack.mass), f"{wanted.pasted.number} × {pack.name} as usually sold")
+        (
+            format_mass(count * pack.mass),
+            say(
+                "{number} × {pack} as usually sold",
+                number=wanted.pasted.number,
+                pack=things(pack.name),
+            ),
+        )
         for pack in wanted.ingredient.packs
         if not pack.whole and 0.0 < count * pack.mass < 100.0
     )
@@ -147,8 +164,14 @@ def _things(wanted: Wanted) -> tuple[tuple[str, str], ...]:
     if wanted.pasted.unit:
         return ()
     counted = [w.measure for w in wanted.ingredient.household if not w.measure.startswith("us ")]
-    amounts = (f"{wanted.pasted.number} {measure}" for measure in counted)
-    return tuple((amount, amount) for amount in amounts if _weighs(wanted, amount))[:MOST_CHOICES]
+    choices = _so_many(wanted.pasted.number, counted)
+    return tuple(choice for choice in choices if _weighs(wanted, choice[0]))[:MOST_CHOICES]
+
+
+def _so_many(count: str, measures: Iterable[str]) -> tuple[tuple[str, str], ...]:
+    """So many of each of these things: as a document writes it, and as it is said."""
+    said = ((measure, things(measure, _number(count))) for measure in measures)
+    return tuple((f"{count} {measure}", f"{count} {thing}") for measure, thing in said)
 
 
 def _number(text: str) -> float:

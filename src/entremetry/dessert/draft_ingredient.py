@@ -12,11 +12,12 @@ from entremetry.errors import UnknownName
 from entremetry.larder.generic import Generic, generic_for
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import Kind
 from entremetry.quantities.amount import singular
+from entremetry.words import say, say_as
 
 LEAVE_OUT = "leave-out"
-_LEAVE_OUT_CHOICE = (LEAVE_OUT, "It is no ingredient: leave the line out")
 SIZES = re.compile(r"^(?:small|medium|large|extra large|jumbo) (?=\w)")
 _WORD = re.compile(r"[^\W\d_]+")
 _STRENGTH = re.compile(r"\b(\d+)\s*(?:%|bloom)")
@@ -67,7 +68,8 @@ def _refused(
     asked = ingredient_of(pasted, key, None, larder)
     if not isinstance(asked, Question):
         asked = _unknown(pasted, key, nearest, larder)
-    return replace(asked, text=f"The larder knows no '{answer}'. {asked.text}", refused=answer)
+    told = say("The larder knows no '{name}'.", name=answer)
+    return replace(asked, text=f"{told} {asked.text}", refused=answer)
 
 
 def _which(pasted: PastedLine, key: str, generic: Generic, larder: Larder) -> Ingredient | Question:
@@ -78,8 +80,8 @@ def _which(pasted: PastedLine, key: str, generic: Generic, larder: Larder) -> In
     return Question(
         key=f"{key}-ingredient",
         about=pasted.written,
-        text=generic.question,
-        choices=tuple((choice, larder.find(choice).name) for choice in generic.choices),
+        text=say(generic.question),
+        choices=tuple((choice, ingredient_name(larder.find(choice))) for choice in generic.choices),
     )
 
 
@@ -109,12 +111,18 @@ def _only_choice(generic: Generic, stated: frozenset[str], larder: Larder) -> In
 
 
 def _unknown(pasted: PastedLine, key: str, nearest: tuple[str, ...], larder: Larder) -> Question:
-    found = {larder.find(name).id: larder.find(name).name for name in nearest}
+    close = [larder.find(name) for name in nearest]
+    leave_out = say("It is no ingredient: leave the line out")
     return Question(
         key=f"{key}-ingredient",
         about=pasted.written,
-        text=f"Which ingredient is '{pasted.name or pasted.written}'? "
-        "The larder does not know it by this name.",
-        choices=(*found.items(), _LEAVE_OUT_CHOICE),
-        example="caster sugar",
+        text=say(
+            "Which ingredient is '{name}'? The larder does not know it by this name.",
+            name=pasted.name or pasted.written,
+        ),
+        choices=(
+            *{each.id: ingredient_name(each) for each in close}.items(),
+            (LEAVE_OUT, leave_out),
+        ),
+        example=say_as("ingredient", "Caster sugar").lower(),
     )

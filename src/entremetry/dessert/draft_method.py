@@ -4,18 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from functools import cache
 from typing import Any
 
-from pydantic import TypeAdapter, ValidationError
-
 from entremetry.dessert.draft_step import NOTE_ONLY, StepDraft
+from entremetry.dessert.method_trouble import trouble
 from entremetry.dessert.named_lines import Named, named_lines
 from entremetry.dessert.step_words import ADDING
-from entremetry.errors import DocumentError
-from entremetry.method.route import route
-from entremetry.method.step import AnyStep, Step
 from entremetry.method.work import MAIN
+from entremetry.words import say
 
 ON_ITS_OWN = ("soak", "whip", "melt", "cook-to", "simmer")
 JOINING = ("mix", "fold", "pour")
@@ -118,9 +114,12 @@ class Method:
         if answer in others:
             self._pour(answer, target)
             return answer
-        choices = [(bowl, f"What is in the bowl with {self._contents(bowl)}") for bowl in others]
-        choices.append((MIXED, "All of it is in one bowl already: it is mixed there"))
-        sentence.question("it", "What goes in here?", tuple(choices), refused=answer or "")
+        choices = [
+            (bowl, say("What is in the bowl with {lines}", lines=self._contents(bowl)))
+            for bowl in others
+        ]
+        choices.append((MIXED, say("All of it is in one bowl already: it is mixed there")))
+        sentence.question("it", say("What goes in here?"), tuple(choices), refused=answer or "")
         return ""
 
     def _ask_lines(
@@ -133,14 +132,14 @@ class Method:
     ) -> None:
         numbers = [(str(self.lines[i].number), self.lines[i].name) for i in places]
         every = ", ".join(number for number, _ in numbers)
-        more = ((every, "All of these"),) if 1 < len(numbers) <= 12 else ()
-        text = "Which lines enter at this step? Numbers of lines, with commas."
+        more = ((every, say("All of these")),) if 1 < len(numbers) <= 12 else ()
+        text = say("Which lines enter at this step? Numbers of lines, with commas.")
         if part:
-            text = f"A line enters whole, not in part. {text}"
+            text = f"{say('A line enters whole, not in part.')} {text}"
         sentence.question(
             "lines",
             text,
-            (*numbers, *more, (NONE, "None of them enters here")),
+            (*numbers, *more, (NONE, say("None of them enters here"))),
             example="1, 2",
             refused=refused,
         )
@@ -218,13 +217,16 @@ class Method:
             return self._own(entering)
         if answer in open_bowls:
             return answer
-        labels = [(bowl, f"In the bowl with {self._contents(bowl)}") for bowl in open_bowls]
-        labels += [("own", "In a bowl of its own")] if own else []
-        sentence.question("bowl", "In which bowl?", tuple(labels), refused=answer or "")
+        labels = [
+            (bowl, say("In the bowl with {lines}", lines=self._contents(bowl)))
+            for bowl in open_bowls
+        ]
+        labels += [("own", say("In a bowl of its own"))] if own else []
+        sentence.question("bowl", say("In which bowl?"), tuple(labels), refused=answer or "")
         return open_bowls[0]
 
     def _contents(self, bowl: str) -> str:
-        return ", ".join(self.lines[i].name for i in sorted(self.holds[bowl])) or "nothing yet"
+        return ", ".join(self.lines[i].name for i in sorted(self.holds[bowl])) or say("nothing yet")
 
     def _ask_what_joins(self) -> None:
         """Of every bowl that no sentence empties: at which later step it joins the others."""
@@ -233,7 +235,10 @@ class Method:
             sentence = self.written[self.begun.get(bowl, 0)]
             later = range(self.begun.get(bowl, 0) + 1, len(self.steps))
             fitting = [at for at in later if self.steps[at].get("bowl", MAIN) == last]
-            text = f"At which step does what is in it ({self._contents(bowl)}) join the rest?"
+            text = say(
+                "At which step does what is in it ({lines}) join the rest?",
+                lines=self._contents(bowl),
+            )
             at = self._step_answered(sentence, "joins", text, fitting)
             if at is not None:
                 self.steps[at]["what"] = [*self.steps[at].get("what", []), bowl]
@@ -258,7 +263,7 @@ class Method:
         for place, line in enumerate(self.lines):
             if place in self.used:
                 continue
-            text = f"No step names {line.name}. At which step does it enter?"
+            text = say("No step names {line}. At which step does it enter?", line=line.name)
             every = range(len(self.steps))
             at = self._step_answered(self.written[0], f"line-{line.number}", text, every)
             if at is not None:
@@ -266,35 +271,18 @@ class Method:
 
     def _leads_nowhere(self) -> bool:
         """Tell whether a settled method is refused, and the author lets it be notes."""
-        trouble = _trouble([line.key for line in self.lines], self.steps)
-        if trouble is None:
+        why = trouble([line.key for line in self.lines], self.steps)
+        if why is None:
             return False
         first = self.written[0]
         answer = first.answer("method")
         if answer == AS_NOTES:
             return True
-        text = f"These steps do not lead every line into one bowl: {trouble[:160]}."
-        choices = ((AS_NOTES, "Keep the sentences as notes, without steps"),)
+        text = say("These steps do not lead every line into one bowl: {why}.", why=why[:160])
+        choices = ((AS_NOTES, say("Keep the sentences as notes, without steps")),)
         first.question("method", text, choices, refused=answer or "")
         return False
 
 
 def _adds(sentence: StepDraft) -> bool:
     return ADDING.search(sentence.text) is not None
-
-
-@cache
-def _reader() -> TypeAdapter[list[AnyStep]]:
-    return TypeAdapter(list[Step])
-
-
-def _trouble(lines: Sequence[str], steps: Sequence[dict[str, Any]]) -> str | None:
-    """Why a method cannot be followed; None if it can."""
-    try:
-        read = _reader().validate_python(list(steps))
-        route(lines, read, component="")
-    except ValidationError as error:
-        return str(error.errors()[0]["msg"])
-    except DocumentError as error:
-        return "; ".join(f"{fault.found}" for fault in error.faults)
-    return None

@@ -9,6 +9,7 @@ from typing import Any
 from entremetry.dessert.draft_question import Answers, Question
 from entremetry.dessert.placing_answer import PLACES, SIZES, PlacingAnswer, placing_answer
 from entremetry.errors import nearest_names
+from entremetry.words import say
 
 UPSIDE_DOWN = ("layer", "insert", "filling", "base", "coating", "soak", "garnish")
 UPRIGHT = ("base", "layer", "insert", "filling", "coating", "soak", "garnish")
@@ -50,8 +51,10 @@ class Placing:
         return sorted(self.entries, key=lambda entry: order.index(entry["as"]))
 
     def _place(self, component: str) -> str | None:
-        name, known = self.names[component], dict(PLACES)
-        return self._choice(f"{component}-place", name, f"Where does '{name}' sit?", known)
+        name = self.names[component]
+        known = {place: say(words) for place, words in PLACES}
+        text = say("Where does '{name}' sit?", name=name)
+        return self._choice(f"{component}-place", name, text, known)
 
     def _target(self, component: str, place: str) -> str | None:
         others = {other: name for other, name in self.names.items() if other != component}
@@ -59,8 +62,10 @@ class Placing:
         bases = [o for o in others if self.answers.to(f"{o}-place") == "base"]
         if place == "soak" and len(bases) == 1:
             return bases[0]
-        text = f"On which base is '{name}' brushed?" if place == "soak" else ""
-        text = text or f"Into which component does '{name}' go?"
+        if place == "soak":
+            text = say("On which base is '{name}' brushed?", name=name)
+        else:
+            text = say("Into which component does '{name}' go?", name=name)
         return self._choice(f"{component}-into", name, text, others)
 
     def _measures(self, component: str, place: str) -> dict[str, Any] | None:
@@ -71,7 +76,7 @@ class Placing:
             entry = dict(found.entry)
             return {word: entry[word] for word in entry if word not in {"component", "as"}}
         example, refused = SIZES[place].example, size or ""
-        text = f"{name}: {found}"
+        text = say("{name}: {question}", name=name, question=found)
         self.ask(Question(key=key, about=name, text=text, example=example, refused=refused))
         return None
 
@@ -87,13 +92,16 @@ def choice_question(
     key: str, about: str, text: str, known: Mapping[str, str], answer: str | None
 ) -> Question:
     """A question with fixed choices; an answer that is none of them is refused by name."""
-    said = ""
     if answer is not None:
-        near = nearest_names(answer, known)
-        said = f"'{answer}' is none of the choices{_nearest(near)}. "
+        text = f"{_none_of(answer, known)} {text}"
     choices = tuple(known.items())
-    return Question(key=key, about=about, text=said + text, choices=choices, refused=answer or "")
+    return Question(key=key, about=about, text=text, choices=choices, refused=answer or "")
 
 
-def _nearest(near: tuple[str, ...]) -> str:
-    return f" (nearest: {', '.join(near)})" if near else ""
+def _none_of(answer: str, known: Mapping[str, str]) -> str:
+    near = ", ".join(nearest_names(answer, known))
+    if near:
+        return say(
+            "'{answer}' is none of the choices (nearest: {names}).", answer=answer, names=near
+        )
+    return say("'{answer}' is none of the choices.", answer=answer)

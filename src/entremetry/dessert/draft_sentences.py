@@ -14,6 +14,7 @@ from entremetry.dessert.pasted_components import ASSEMBLY, PastedStep
 from entremetry.dessert.step_words import kinds_said
 from entremetry.errors import DocumentError, Fault
 from entremetry.quantities import parse_duration
+from entremetry.words import say
 
 MOST_STEPS = 100
 AFTER_FILLING = ("unmould", "glaze-at", "thaw-until", "serve", "freeze-until")
@@ -84,8 +85,8 @@ class Sentences:
         if answer is None and len(named) == 1:
             return named[0]
         choices = [(component, self.names[component]) for component in ids]
-        choices += [(ASSEMBLY, "Putting together"), (NOTE_ONLY, "A note, no step")]
-        text = "Which component is this a step of?"
+        choices += [(ASSEMBLY, say("Putting together")), (NOTE_ONLY, say("A note, no step"))]
+        text = say("Which component is this a step of?")
         sentence.question("of", text, tuple(choices), refused=answer or "")
         return ""
 

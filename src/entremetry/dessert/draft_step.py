@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from entremetry.dessert.draft_question import Answers, Question
+from entremetry.dessert.draft_words import step_words
 from entremetry.dessert.said_temperature import temperatures
 from entremetry.dessert.said_time import SaidTime, said_times
 from entremetry.dessert.step_words import kinds_said
@@ -22,37 +23,37 @@ from entremetry.quantities import (
     parse_temperature,
 )
 from entremetry.quantities.mentions import mentions
+from entremetry.words import say
 
 NOTE_ONLY = "note"
 UNSAID = "unsaid"
-_UNSAID_CHOICE = (UNSAID, "The text does not say: leave it open")
-PLAIN_WORDS = {
-    "weigh": "Weigh out",
-    "soak": "Soak in water",
-    "mix": "Mix or stir in",
-    "melt": "Melt",
-    "simmer": "Simmer",
-    "cook-to": "Heat to a temperature",
-    "cool-to": "Cool to a temperature",
-    "strain": "Strain",
-    "whip": "Whip air in",
-    "fold": "Fold in",
-    "roll": "Roll out",
-    "cut": "Cut to shape",
-    "bake": "Bake",
-    "pour": "Pour or pipe",
-    "place": "Put in place",
-    "fill": "Fill the mould",
-    "freeze-until": "Freeze",
-    "unmould": "Unmould",
-    "glaze-at": "Glaze",
-    "thaw-until": "Thaw",
-    "rest": "Leave to rest or set",
-    "hold": "Keep",
-    "serve": "Serve",
-    NOTE_ONLY: "No step of its own: keep the sentence as a note",
-}
-OF_A_COMPONENT = tuple(kind for kind in PLAIN_WORDS if kind not in ("fill", "unmould", "glaze-at"))
+KINDS = (
+    "weigh",
+    "soak",
+    "mix",
+    "melt",
+    "simmer",
+    "cook-to",
+    "cool-to",
+    "strain",
+    "whip",
+    "fold",
+    "roll",
+    "cut",
+    "bake",
+    "pour",
+    "place",
+    "fill",
+    "freeze-until",
+    "unmould",
+    "glaze-at",
+    "thaw-until",
+    "rest",
+    "hold",
+    "serve",
+    NOTE_ONLY,
+)
+OF_A_COMPONENT = tuple(kind for kind in KINDS if kind not in ("fill", "unmould", "glaze-at"))
 OF_THE_ASSEMBLY = (
     *("fill", "place", "freeze-until", "unmould", "glaze-at", "thaw-until"),
     *("cut", "rest", "hold", "serve", NOTE_ONLY),
@@ -111,13 +112,14 @@ class StepDraft:
     ) -> None:
         """Ask about the sentence, and remember that it is not settled."""
         self.settled = False
-        said = f"'{refused[:60]}' is no answer to this. " if refused else ""
+        told = say("'{answer}' is no answer to this.", answer=refused[:60])
+        whole = f"{told} {text}" if refused else text
         shown = self.note if len(self.note) <= LONGEST_SHOWN else self.note[:LONGEST_SHOWN] + " …"
         self.ask(
             Question(
                 key=f"{self.key}.{topic}",
                 about=shown,
-                text=f"{said}{text} ('{shown}')",
+                text=say("{question} ('{sentence}')", question=whole, sentence=shown),
                 choices=choices,
                 example=example,
                 refused=refused,
@@ -139,10 +141,12 @@ class StepDraft:
             return said[0]
         likely = [kind for kind in said if kind in possible]
         choices = [*likely, *(kind for kind in possible if kind not in likely)]
-        labels = tuple((kind, PLAIN_WORDS[kind]) for kind in choices)
-        near = nearest_names(answer, possible) if answer else ()
-        hint = f" (nearest: {', '.join(near)})" if near else ""
-        self.question("kind", f"What work is this?{hint}", labels, refused=answer or "")
+        labels = tuple((kind, step_words()[kind]) for kind in choices)
+        near = ", ".join(nearest_names(answer, possible)) if answer else ""
+        text = say("What work is this?")
+        if near:
+            text = say("What work is this? (nearest: {names})", names=near)
+        self.question("kind", text, labels, refused=answer or "")
         return None
 
     def fields(self, kind: str) -> dict[str, Any]:
@@ -175,11 +179,14 @@ class StepDraft:
             return found[0]
         if not found and not needed:
             return None
-        text = "Which temperature?" if found else f"{PLAIN_WORDS[kind]}: at what temperature?"
+        text = say("Which temperature?")
+        if not found:
+            text = say("{step}: at what temperature?", step=step_words()[kind])
         slips = find_slips(self.text)
-        text = f"The two do not agree: {slips[0].because}. {text}" if slips else text
+        if slips:
+            text = f"{say('The two do not agree: {reason}.', reason=slips[0].because)} {text}"
         choices = tuple((each, each) for each in found)
-        choices = choices if needed else (*choices, _UNSAID_CHOICE)
+        choices = choices if needed else (*choices, _unsaid())
         self.question("temperature", text, choices, example=_EXAMPLES.get(kind, "85 °C"))
         return None
 
@@ -191,9 +198,11 @@ class StepDraft:
         found = temperatures(self.text)
         if not found:
             return None
-        text = "Is this how cold the centre gets, or how cold the place is?"
-        labels = [(each, f"The centre gets to {each}") for each in found]
-        labels.append((UNSAID, "It is the place: leave it out"))
+        text = say("Is this how cold the centre gets, or how cold the place is?")
+        labels = [
+            (each, say("The centre gets to {temperature}", temperature=each)) for each in found
+        ]
+        labels.append((UNSAID, say("It is the place: leave it out")))
         self.question("temperature", text, tuple(labels), example="-15 °C")
         return None
 
@@ -208,9 +217,12 @@ class StepDraft:
         if not found and not needed:
             return None
         choices = tuple((each, each) for each in _either(found))
-        choices = choices if strict else (*choices, _UNSAID_CHOICE)
-        said = ", ".join(f"'{time.written}'" for time in found)
-        text = f"How long is {said}?" if found else f"{PLAIN_WORDS[kind]}: for how long?"
+        choices = choices if strict else (*choices, _unsaid())
+        said = ", ".join(say("'{words}'", words=time.written) for time in found)
+        if found:
+            text = say("How long is {times}?", times=said)
+        else:
+            text = say("{step}: for how long?", step=step_words()[kind])
         self.question("time", text, choices, example="6 h" if kind in UNTIL else "12 min")
         return None
 
@@ -228,8 +240,8 @@ class StepDraft:
         try:
             read(answer)
         except QuantityError:
-            choices = () if needed else (_UNSAID_CHOICE,)
-            text = "Give it with its unit."
+            choices = () if needed else (_unsaid(),)
+            text = say("Give it with its unit.")
             example = "85 °C" if topic == "temperature" else example
             self.question(topic, text, choices, example=example, refused=answer)
             return None
@@ -258,8 +270,12 @@ class StepDraft:
         found = [m for m in mentions(self.text) if m.kind is Kind.LENGTH]
         if len(found) == 1 and len(found[0].numbers) == 1:
             return format_length(found[0].units[0].to_si(found[0].numbers[0]))
-        self.question("thickness", "How thick is it rolled?", example="3 mm")
+        self.question("thickness", say("How thick is it rolled?"), example="3 mm")
         return None
+
+
+def _unsaid() -> tuple[str, str]:
+    return UNSAID, say("The text does not say: leave it open")
 
 
 def _temperature(text: str) -> float:

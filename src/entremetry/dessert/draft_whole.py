@@ -12,6 +12,7 @@ from entremetry.dessert.draft_placement import choice_question
 from entremetry.dessert.draft_question import Answers, Question
 from entremetry.dessert.pasted_facts import Fact
 from entremetry.quantities import format_duration
+from entremetry.words import say, say_count
 
 MOST_SERVED = 1000
 _COUNT = re.compile(r"(\d{1,5})(?:\s*(?:pieces?)?\s+for\s+(\d{1,4}))?")
@@ -37,13 +38,16 @@ class Whole:
         if found:
             return found
         said = "; ".join(fact.said for fact in self._yields())
-        text = f"The text says: {said[:120]}. " if said else ""
-        refused = f"'{answer[:60]}' is no such number. " if answer else ""
+        asked = (
+            say("'{answer}' is no such number.", answer=answer[:60]) if answer else "",
+            say("The text says: {words}.", words=said[:120]) if said else "",
+            say("How many pieces, and for how many people is each?"),
+        )
         self.ask(
             Question(
                 key="pieces",
-                about=said[:120] or "the whole",
-                text=f"{refused}{text}How many pieces, and for how many people is each?",
+                about=said[:120] or say("the whole"),
+                text=" ".join(filter(None, asked)),
                 choices=self._choices(),
                 example="6",
                 refused=answer or "",
@@ -57,7 +61,9 @@ class Whole:
         if answer in self.moulds:
             return str(answer)
         choices = {mould: mould for mould in self.moulds}
-        self.ask(choice_question("mould", "the mould", "In which mould?", choices, answer))
+        self.ask(
+            choice_question("mould", say("the mould"), say("In which mould?"), choices, answer)
+        )
         return next(iter(self.moulds))
 
     def remarks(self, seconds: float) -> tuple[str, ...]:
@@ -69,9 +75,21 @@ class Whole:
         told = []
         parts = (times.get("preparation") or 0.0) + (times.get("cooking") or 0.0)
         if parts > total * SLACK:
-            told.append(_remark(total, "preparation and cooking", parts))
+            told.append(
+                say(
+                    "The text says {total} in all; preparation and cooking add up to {sum}.",
+                    total=format_duration(total),
+                    sum=format_duration(parts),
+                )
+            )
         if seconds > total * SLACK:
-            told.append(_remark(total, "the times of its steps", seconds))
+            told.append(
+                say(
+                    "The text says {total} in all; the times of its steps add up to {sum}.",
+                    total=format_duration(total),
+                    sum=format_duration(seconds),
+                )
+            )
         return tuple(told)
 
     def _yields(self) -> list[Fact]:
@@ -88,17 +106,18 @@ class Whole:
             choice
             for number in numbers
             for choice in (
-                (number, f"{number} pieces, one for each"),
-                (f"1 for {number}", f"One piece that serves {number}"),
+                (
+                    number,
+                    say_count(
+                        "{pieces} piece, one for each",
+                        "{pieces} pieces, one for each",
+                        int(number),
+                        pieces=number,
+                    ),
+                ),
+                (f"1 for {number}", say("One piece that serves {number}", number=number)),
             )
         )
-
-
-def _remark(total: float, what: str, seconds: float) -> str:
-    return (
-        f"The text says {format_duration(total)} in all; {what} add up to "
-        f"{format_duration(seconds)}."
-    )
 
 
 def _counted(answer: str) -> dict[str, int] | None:

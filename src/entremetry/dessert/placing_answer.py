@@ -9,40 +9,41 @@ from typing import Any
 
 from entremetry.errors import QuantityError, nearest_names
 from entremetry.quantities import parse_length, parse_mass
+from entremetry.words import say, say_later
 
 PLACES = (
-    ("filling", "It fills what is left in the mould"),
-    ("layer", "A level layer"),
-    ("insert", "A frozen insert inside"),
-    ("base", "A base cut from a sheet"),
-    ("coating", "A coating over the piece"),
-    ("soak", "A syrup brushed on a base"),
-    ("garnish", "On top, outside the mould"),
-    ("used", "It goes into another component"),
+    ("filling", say_later("It fills what is left in the mould")),
+    ("layer", say_later("A level layer")),
+    ("insert", say_later("A frozen insert inside")),
+    ("base", say_later("A base cut from a sheet")),
+    ("coating", say_later("A coating over the piece")),
+    ("soak", say_later("A syrup brushed on a base")),
+    ("garnish", say_later("On top, outside the mould")),
+    ("used", say_later("It goes into another component")),
 )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SizeQuestion:
-    """What to ask about the size of a component in its place."""
+    """What to ask about the size of a component in its place; `text` is a message."""
 
     text: str
     example: str
 
 
 SIZES = {
-    "layer": SizeQuestion(text="how high is the layer?", example="12 mm"),
+    "layer": SizeQuestion(text=say_later("how high is the layer?"), example="12 mm"),
     "insert": SizeQuestion(
-        text="in which mould of the shelf is the insert frozen?", example="hemisphere-40"
+        text=say_later("in which mould of the shelf is the insert frozen?"), example="hemisphere-40"
     ),
     "base": SizeQuestion(
-        text="how wide and how thick is the base? A rectangle has two sides.",
+        text=say_later("how wide and how thick is the base? A rectangle has two sides."),
         example="60 mm × 5 mm",
     ),
-    "coating": SizeQuestion(text="how thick is the film?", example="2 mm"),
-    "soak": SizeQuestion(text="how much goes on one base?", example="4 g"),
-    "garnish": SizeQuestion(text="how much goes on one piece?", example="3 g"),
-    "used": SizeQuestion(text="how much of it goes in?", example="20 g"),
+    "coating": SizeQuestion(text=say_later("how thick is the film?"), example="2 mm"),
+    "soak": SizeQuestion(text=say_later("how much goes on one base?"), example="4 g"),
+    "garnish": SizeQuestion(text=say_later("how much goes on one piece?"), example="3 g"),
+    "used": SizeQuestion(text=say_later("how much of it goes in?"), example="20 g"),
 }
 
 
@@ -63,13 +64,13 @@ def placing_answer(
     entry: dict[str, Any] = {"component": component, "as": place}
     if place == "filling":
         return PlacingAnswer(entry=entry)
-    question = SIZES[place].text
+    question = say(SIZES[place].text)
     if size is None:
         return question
     try:
         return PlacingAnswer(entry=entry | _measures(place, size, moulds))
     except QuantityError as error:
-        return f"{question} ({error})"
+        return say("{question} ({problem})", question=question, problem=error)
 
 
 def _measures(place: str, size: str, moulds: Mapping[str, Any]) -> dict[str, Any]:

@@ -25,6 +25,7 @@ from entremetry.usecases.library import (
     open_kitchen,
     trouble_of,
 )
+from entremetry.words import say
 
 LONGEST_NAME = 120
 
@@ -110,7 +111,7 @@ def duplicate_dessert(library: Library, dessert_id: str) -> Saved:
 
     text = dessert(library, dessert_id).text
     taken = {each.id: each for each in desserts(library)}
-    name = f"{dessert_name(dessert_id, text)}, a copy"
+    name = say("{name}, a copy", name=dessert_name(dessert_id, text))
     copied = edited(text, ("id",), free_name(f"{dessert_id}-copy", taken))
     return add_dessert(library, settled(edited(copied, ("name",), name[:LONGEST_NAME])))
 
@@ -205,9 +206,17 @@ def _drafted(name: str, kind: str, text: str, *, measures: str | None) -> tuple[
 def _answers(question: Question) -> str:
     """What a line may say so that nothing is left open."""
     choices = [value for value, _ in question.choices]
-    words = [f"a line that says so: {', '.join(choices)}"] if choices else []
-    words += [f"such as {question.example}"] if question.example else []
-    return " or ".join(words) or "the line written out with its amount and unit"
+    if choices and question.example:
+        return say(
+            "a line that says so: {choices} or such as {example}",
+            choices=", ".join(choices),
+            example=question.example,
+        )
+    if choices:
+        return say("a line that says so: {choices}", choices=", ".join(choices))
+    if question.example:
+        return say("such as {example}", example=question.example)
+    return say("the line written out with its amount and unit")
 
 
 def room_in_mould(text: str, kitchen: str | None) -> Room:

@@ -17,6 +17,7 @@ from entremetry.kitchen.water_weighing import water_volume
 from entremetry.store.files import read_input, text_of
 from entremetry.store.larder_file import open_larder
 from entremetry.store.shelf import built_in_moulds, built_in_shapes
+from entremetry.words import say
 
 LONGEST_NAME = 120
 
@@ -103,7 +104,8 @@ def _unnamed() -> str:
 def _told_of(others: tuple[str, ...]) -> tuple[str, ...]:
     if not others:
         return ()
-    return (f"The page has other recipes too, which are not read: {', '.join(others)[:200]}.",)
+    names = ", ".join(others)[:200]
+    return (say("The page has other recipes too, which are not read: {names}.", names=names),)
 
 
 def chosen_mould(mould: str | None, holds: str | None, like: str | None) -> str | dict[str, Any]:
@@ -137,7 +139,7 @@ def _measured(holds: str, like: str | None) -> dict[str, Any]:
         raise UnknownName("mould", like, shapes)
     return {
         "id": f"weighed-{identifier(holds)}",
-        "name": f"Mould that holds {holds} of water",
+        "name": say("Mould that holds {volume} of water", volume=holds),
         "shape": {"kind": "measured", "holds": holds, "like": dict(shapes[like])},
     }
 

@@ -25,8 +25,10 @@ from entremetry.kitchen.kitchen_document import (
 )
 from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.method.step import AnyStep
-from entremetry.web.build_words import HINTS, LABELS
+from entremetry.web.build_words import EXAMPLES, hints, labels
+from entremetry.web.choice_words import choice_words
 from entremetry.web.part_path import address_of
+from entremetry.words import say
 
 MODELS: tuple[type[BaseModel], ...] = (
     *(Oven, Freezer, Fridge, Mixer, Tray, FreeHours, Person, MouldDocument, KitchenDocument),
@@ -35,14 +37,15 @@ MODELS: tuple[type[BaseModel], ...] = (
     *get_args(get_args(Placement)[0]),
 )
 PROSE = ("note", "about")
-NOTHING: Mapping[str, Sequence[str]] = MappingProxyType({})
+NOTHING: Mapping[str, Mapping[str, str]] = MappingProxyType({})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Field:
     """One field: where its value goes, what it is called, and what is in it.
 
-    `kind` is `text`, `number`, `choice`, `yes`, `names` or `prose`.
+    `kind` is `text`, `number`, `choice`, `yes`, `names` or `prose`. `choices` are the words that
+    a document may hold, each with what it is called.
     """
 
     path: str
@@ -50,7 +53,7 @@ class Field:
     kind: str
     value: str
     hint: str = ""
-    choices: tuple[str, ...] = ()
+    choices: tuple[tuple[str, str], ...] = ()
     required: bool = False
 
     @property
@@ -65,9 +68,13 @@ def fields_of(
     path: Path,
     names: Sequence[str],
     *,
-    choices: Mapping[str, Sequence[str]] = NOTHING,
+    choices: Mapping[str, Mapping[str, str]] = NOTHING,
 ) -> tuple[Field, ...]:
-    """Fields of a part, by the names that are asked for and that the part may have."""
+    """Fields of a part, by the names that are asked for and that the part may have.
+
+    `choices` are those that the schema does not know: by the name of the field, what may be
+    chosen and what that is called.
+    """
     known = properties(model)
     return tuple(
         _field(known[name], model, data.get(name), (*path, name), choices)
@@ -90,13 +97,26 @@ def properties(model: type[BaseModel]) -> Mapping[str, Mapping[str, Any]]:
 
 def _label(model: type[BaseModel], name: str) -> str:
     """What a field is called; the same name may mean something else in another part."""
-    usual = LABELS.get(name, name.replace("_", " ").capitalize())
-    return LABELS.get(f"{model.__name__}.{name}", usual)
+    usual = labels().get(name, name.replace("_", " ").capitalize())
+    return labels().get(f"{model.__name__}.{name}", usual)
 
 
 def _hint(model: type[BaseModel], name: str, examples: Sequence[str]) -> str:
-    usual = f"such as {examples[0]}" if examples else ""
-    return HINTS.get(f"{model.__name__}.{name}") or HINTS.get(name, usual)
+    if name in hints():
+        return hints()[name]
+    usual = EXAMPLES.get(name, str(examples[0]) if examples else "")
+    example = EXAMPLES.get(f"{model.__name__}.{name}", usual)
+    return say("such as {example}", example=example) if example else ""
+
+
+def _choices(
+    about: Mapping[str, Any], name: str, given: Mapping[str, str]
+) -> tuple[tuple[str, str], ...]:
+    """What may be chosen: an author's own words, else those of the schema as we call them."""
+    if given:
+        return tuple(given.items())
+    known = choice_words(name)
+    return tuple((word, known.get(word, word)) for word in about.get("enum", ()))
 
 
 def _plain(about: Mapping[str, Any], definitions: Mapping[str, Any]) -> Mapping[str, Any]:
@@ -112,10 +132,10 @@ def _field(
     model: type[BaseModel],
     value: Any,
     path: Path,
-    choices: Mapping[str, Sequence[str]],
+    choices: Mapping[str, Mapping[str, str]],
 ) -> Field:
     name = str(path[-1])
-    given = tuple(choices.get(name, ())) or tuple(about.get("enum", ()))
+    given = _choices(about, name, choices.get(name, {}))
     examples = about.get("examples", ())
     return Field(
         path=address_of(path),

@@ -28,6 +28,7 @@ from entremetry.usecases.building import (
 from entremetry.web.build_fields import kind_of, shown_value
 from entremetry.web.forms import Form
 from entremetry.web.part_path import path_at
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.dessert.starting_place import Room
@@ -72,7 +73,7 @@ def alteration_of(form: Form, seen: Seen) -> Alteration | None:
     """
     asked = form.line("do") or "set"
     if asked not in DOING:
-        raise QuantityError(f"'{asked[:40]}'", "one of the things this page does")
+        raise QuantityError(f"'{asked[:40]}'", say("one of the things this page does"))
     return DOING[asked](form, seen)
 
 
@@ -167,10 +168,10 @@ def _knob(form: Form, _seen: Seen) -> Alteration:
     if what == "move":
         to, _, address = rest.partition(" ")
         if not (to.isascii() and to.isdigit() and len(to) <= 4):
-            raise QuantityError(f"'{to[:20]}'", "the number of a place, from 0")
+            raise QuantityError(f"'{to[:20]}'", say("the number of a place, from 0"))
         return moving(path_at(address), int(to))
     if what != "take-out":
-        raise QuantityError(f"'{what[:20]}'", "move or take-out")
+        raise QuantityError(f"'{what[:20]}'", say("move or take-out"))
     path = path_at(rest)
     if len(path) == 2 and path[0] == "components":
         return taking_out_component(str(path[1]))
@@ -194,7 +195,7 @@ def _add_item(form: Form, _seen: Seen) -> Alteration:
     found = {str(name): _value((name,), value) for name, value in typed}
     item = {name: value for name, value in found.items() if value is not None}
     if not item:
-        raise QuantityError("nothing filled in", "at least a name")
+        raise QuantityError(say("nothing filled in"), say("at least a name"))
     return adding(path_at(form.line("path")), item)
 
 

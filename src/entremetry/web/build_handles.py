@@ -10,6 +10,7 @@ from entremetry.dessert.batch_sheet import BatchSheet, DrawnPart, Position
 from entremetry.publish.drawing import laid_out
 from entremetry.publish.stage import stage
 from entremetry.web.part_path import address_of
+from entremetry.words import decimal, say, say_later
 
 PLACES = {
     "layer": Position.FILLING,
@@ -36,6 +37,11 @@ class Handle:
     unit: float
     down: int
 
+    @property
+    def said(self) -> str:
+        """The value as it is read and heard."""
+        return f"{decimal(str(self.value))} mm"
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Grips:
@@ -58,7 +64,7 @@ def grips(sheet: BatchSheet, placement: Sequence[Mapping[str, Any]]) -> Grips:
             found.append(
                 Handle(
                     path=address_of(("placement", index, name)),
-                    label=f"{part.name}: {WORDS[name]}",
+                    label=say(WORDS[name], name=part.name),
                     value=round(value * 1e3, 1),
                     least=0.0 if name in DEPTHS else LEAST * 1e3,
                     most=round(most * 1e3, 1),
@@ -74,10 +80,10 @@ def grips(sheet: BatchSheet, placement: Sequence[Mapping[str, Any]]) -> Grips:
 
 DEPTHS = ("below_rim", "from_closed_end")
 WORDS = {
-    "height": "height of the layer",
-    "thickness": "thickness",
-    "below_rim": "depth below the rim",
-    "from_closed_end": "height above the closed end",
+    "height": say_later("{name}: height of the layer"),
+    "thickness": say_later("{name}: thickness"),
+    "below_rim": say_later("{name}: depth below the rim"),
+    "from_closed_end": say_later("{name}: height above the closed end"),
 }
 
 

@@ -37,13 +37,15 @@ from entremetry.web.build_rows import (
     step_rows,
     whole_fields,
 )
-from entremetry.web.build_words import KINDS, PLACES, STEPS
+from entremetry.web.build_words import places, steps
+from entremetry.web.choice_words import kinds
 from entremetry.web.choosing import View, view
 from entremetry.web.forms import Form
 from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.part_path import path_at
 from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 ASSEMBLY = "assembly"
 
@@ -98,20 +100,20 @@ def change(request: Request, form: Form) -> Response:
         seen = Seen(text=dessert_at(library, id_, started_from), kitchen=kitchen_text(library))
         alteration = alteration_of(form, seen)
         if alteration is None:
-            return _answer(request, at, told="Nothing to change.")
+            return _answer(request, at, told=say("Nothing to change."))
         saved = alter_dessert(library, id_, alteration, started_from=started_from, reckon=reckoned)
     except EntremetryError as error:
         return _answer(request, at, refused=refused_change(error, form))
     if form.line("do") == "add-step":
         at = {}
-    return _after(request, at, f"Kept. {saved.trouble}" if saved.trouble else "Kept.")
+    return _after(request, at, _kept(saved.trouble))
 
 
 def undo(request: Request, form: Form) -> Response:
     """POST /desserts/{id}/build/undo"""
     library, id_ = workbench_of(request).library, str(request.path_params["id"])
     undo_dessert(library, id_, started_from=form.whole_number("started_from") or 0)
-    return _after(request, {}, "The last change is undone.")
+    return _after(request, {}, say("The last change is undone."))
 
 
 def redo(request: Request, form: Form) -> Response:
@@ -119,7 +121,7 @@ def redo(request: Request, form: Form) -> Response:
     library, id_ = workbench_of(request).library, str(request.path_params["id"])
     newest = form.whole_number("started_from") or 0
     restore_dessert(library, id_, newest - 1, started_from=newest)
-    return _after(request, {}, "The change is back.")
+    return _after(request, {}, say("The change is back."))
 
 
 def duplicate(request: Request, _form: Form) -> Response:
@@ -127,6 +129,10 @@ def duplicate(request: Request, _form: Form) -> Response:
     library, id_ = workbench_of(request).library, str(request.path_params["id"])
     copy = duplicate_dessert(library, id_)
     return RedirectResponse(f"/desserts/{copy.id}/build", status_code=303)
+
+
+def _kept(trouble: str) -> str:
+    return say("Kept. {trouble}", trouble=trouble) if trouble else say("Kept.")
 
 
 def _after(request: Request, at: Mapping[str, str], told: str) -> Response:
@@ -176,28 +182,31 @@ def _page(
         places=place_rows(data, names),
         cards=cards(data, shown.sheet, at.get("open", "")),
         assembly=step_rows(
-            data.get(ASSEMBLY) or [], (ASSEMBLY,), sentences, tuple(names), at.get("open", "")
+            data.get(ASSEMBLY) or [], (ASSEMBLY,), sentences, names, at.get("open", "")
         ),
         adding=adding,
         kind=step,
-        new_fields=_new_fields(adding, step, components, tuple(names)),
+        new_fields=_new_fields(adding, step, components, names, shown),
         opened=at.get("open", ""),
         can_undo=opened.can_undo,
         can_redo=opened.history[0].origin is Origin.UNDO,
         refused=refused,
         told=told,
-        place_words=PLACES,
-        step_words=STEPS,
-        kind_words=KINDS,
+        place_words=places(),
+        step_words=steps(),
+        kind_words=kinds(),
     )
 
 
 def _new_fields(
-    adding: str, step: str, components: Mapping[str, Any], names: tuple[str, ...]
+    adding: str, step: str, components: Mapping[str, Any], names: Mapping[str, str], shown: View
 ) -> tuple[Field, ...]:
     """Fields of the step that is being added, if one is."""
     if not adding or not step:
         return ()
     path = path_at(adding)
     owner = components.get(str(path[1])) if len(path) == 3 else None
-    return new_step_fields(step, path, names_in(owner) if owner else names)
+    if not owner:
+        return new_step_fields(step, path, names)
+    made = (each for each in (shown.sheet.components if shown.sheet else ()) if each.id == path[1])
+    return new_step_fields(step, path, names_in(owner, next(made, None)))

@@ -10,6 +10,7 @@ from entremetry.errors import Conflict, DocumentError, EntremetryError, Quantity
 from entremetry.web.build_form import typed_values
 from entremetry.web.forms import Form
 from entremetry.web.part_path import path_at
+from entremetry.words import say
 
 TYPED = ("name", "kind", "as", "lines", "component", "holds", "cavities", "like")
 
@@ -28,14 +29,17 @@ def refused_change(error: EntremetryError, form: Form) -> Refused:
     """What the page says of a change that was refused."""
     typed = dict(typed_values(form)) | {n: form.text(n) for n in TYPED if form.text(n)}
     if isinstance(error, DocumentError):
-        reasons = tuple(f"Found {f.found}; accepted: {f.accepted}." for f in error.faults)
+        reasons = tuple(
+            say("Found {found}; accepted: {accepted}.", found=f.found, accepted=f.accepted)
+            for f in error.faults
+        )
         where = {fault.field for fault in error.faults}
         faulty = tuple(address for address in typed if _field(address) in where)
         return Refused(reasons=reasons, typed=typed, faulty=faulty)
     if isinstance(error, Conflict):
-        told = "This part was changed elsewhere meanwhile, and is shown as it is now."
+        told = say("This part was changed elsewhere meanwhile, and is shown as it is now.")
         yours = "; ".join(value for value in typed.values() if value)
-        return Refused(reasons=(told, f"You had typed: {yours}"), typed={})
+        return Refused(reasons=(told, say("You had typed: {typed}", typed=yours)), typed={})
     return Refused(reasons=(str(error),), typed=typed)
 
 

@@ -16,7 +16,8 @@ from entremetry.documents import Path
 from entremetry.kitchen.shape_document import ShapeDocument
 from entremetry.method.step import AnyStep
 from entremetry.web.build_fields import Field, fields_of
-from entremetry.web.build_words import STEPS
+from entremetry.web.build_words import steps as step_words
+from entremetry.web.choice_words import choice_words
 from entremetry.web.part_path import address_of
 
 WHOLE = ("name", "about", "pieces", "serves", "measures")
@@ -107,7 +108,7 @@ def step_rows(
     steps: Sequence[Mapping[str, Any]],
     path: Path,
     sentences: Sequence[str],
-    names: Sequence[str],
+    names: Mapping[str, str],
     opened: str,
 ) -> tuple[Row, ...]:
     """Steps as sentences; the one that is open has its fields."""
@@ -124,14 +125,16 @@ def step_model(kind: str) -> type[BaseModel] | None:
     return next(models, None)
 
 
-def names_in(component: Mapping[str, Any]) -> tuple[str, ...]:
-    """Lines and bowls that a step of a component may name."""
+def names_in(component: Mapping[str, Any], made: ComponentBatch | None = None) -> Mapping[str, str]:
+    """Lines and bowls that a step of a component may name, each with what it is called."""
     steps = component.get("method") or []
     bowls = (step.get("bowl") for step in steps if isinstance(step, dict))
-    return tuple(dict.fromkeys((*(component.get("formula") or {}), *filter(None, bowls))))
+    known = {line.line: line.name for line in made.lines} if made else {}
+    ids = (*(component.get("formula") or {}), *filter(None, bowls))
+    return {id_: known.get(id_, id_.replace("-", " ")) for id_ in map(str, ids)}
 
 
-def new_step_fields(kind: str, path: Path, names: Sequence[str]) -> tuple[Field, ...]:
+def new_step_fields(kind: str, path: Path, names: Mapping[str, str]) -> tuple[Field, ...]:
     """Fields of a step that is to be added."""
     model = step_model(kind)
     if model is None:
@@ -143,9 +146,7 @@ def _place_row(entry: Mapping[str, Any], index: int, last: int, names: Mapping[s
     path: Path = ("placement", index)
     place, component = str(entry.get("as")), str(entry.get("component"))
     model = _placement_model(place)
-    fields = (
-        fields_of(model, entry, path, PLACE_ORDER, choices={"on": tuple(names)}) if model else ()
-    )
+    fields = fields_of(model, entry, path, PLACE_ORDER, choices={"on": names}) if model else ()
     cut = entry.get("cut_out")
     return Row(
         path=address_of(path),
@@ -173,7 +174,9 @@ def _shape_fields(shape: Any, path: Path) -> tuple[Field, ...]:
     model = next((m for m in models if kind in get_args(m.model_fields["kind"].annotation)), None)
     if model is None or kind not in SHAPES:
         return ()
-    return fields_of(model, shape, path, ("kind", *SHAPE_ORDER), choices={"kind": SHAPES})
+    known = choice_words("kind")
+    shapes = {each: known.get(each, each) for each in SHAPES}
+    return fields_of(model, shape, path, ("kind", *SHAPE_ORDER), choices={"kind": shapes})
 
 
 def _cut_fields(cut: Any, path: Path) -> tuple[Field, ...]:
@@ -192,7 +195,7 @@ def _card(
     opened: str,
 ) -> Card:
     path: Path = ("components", id_)
-    names = names_in(written)
+    names = names_in(written, made)
     return Card(
         id=id_,
         path=address_of(path),
@@ -239,7 +242,7 @@ def _step_row(
     index: int,
     last: int,
     sentences: Sequence[str],
-    names: Sequence[str],
+    names: Mapping[str, str],
     opened: str,
 ) -> Row:
     address, kind = address_of(path), str(step.get("step"))
@@ -250,7 +253,7 @@ def _step_row(
         path=address,
         place=index,
         last=last,
-        name=STEPS.get(kind, kind),
+        name=step_words().get(kind, kind),
         words=sentences[index] if index < len(sentences) else "",
         is_open=is_open,
         fields=fields_of(model, step, path, STEP_ORDER, choices=choices) if model else (),

@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from difflib import SequenceMatcher
 
+from entremetry.words import say_as
+
 AROUND = 3
 GAP = "…"
 
@@ -20,9 +22,14 @@ class ComparedLine:
 
 
 def compared(
-    theirs: str, mine: str, *, their_word: str = "newest", my_word: str = "yours"
+    theirs: str, mine: str, *, their_word: str = "", my_word: str = ""
 ) -> tuple[ComparedLine, ...]:
-    """Lines that differ, with a few around them; empty if the texts are alike."""
+    """Lines that differ, with a few around them; empty if the texts are alike.
+
+    Without words for them, theirs is the newest and mine is yours.
+    """
+    their_word = their_word or say_as("whose line", "newest")
+    my_word = my_word or say_as("whose line", "yours")
     return tuple(_lines(theirs.splitlines(), mine.splitlines(), their_word, my_word))
 
 

@@ -6,6 +6,7 @@ from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
 from entremetry.errors import Conflict, DocumentError
+from entremetry.publish.page_words import shown
 from entremetry.usecases.library import (
     Opened,
     dessert_name,
@@ -19,8 +20,9 @@ from entremetry.web.editing import Subject, conflict_page, faulty_page, opened_p
 from entremetry.web.forms import Form
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, say_later
 
-LEAD = "The document says what you decide. Everything else is computed from it."
+LEAD = say_later("The document says what you decide. Everything else is computed from it.")
 
 
 def show_edit(request: Request) -> Response:
@@ -82,11 +84,12 @@ def _subject(opened: Opened) -> Subject:
     return Subject(
         id=opened.id,
         thing="dessert",
-        heading=f"Edit: {dessert_name(opened.id, opened.text)}",
+        untouched=say_later("The dessert itself is as it was."),
+        heading=shown(say("Edit: {name}", name=dessert_name(opened.id, opened.text))),
         lead=LEAD,
-        label="Document",
+        label=say_later("Document"),
         action=edit,
         revisions=edit,
         back=f"/desserts/{opened.id}",
-        back_words="Back to the dessert",
+        back_words=say_later("Back to the dessert"),
     )

@@ -11,24 +11,29 @@ from entremetry.errors import Fault
 from entremetry.store import Origin, Revision
 from entremetry.usecases.library import Opened
 from entremetry.web.comparing import ComparedLine, compared
+from entremetry.words import say_later
 
 ORIGINS: Mapping[Origin, str] = MappingProxyType(
     {
-        Origin.DEMO: "as the program brought it",
-        Origin.NEW: "written new",
-        Origin.EDIT: "edited",
-        Origin.UNDO: "an undo",
-        Origin.RESTORED: "brought back",
+        Origin.DEMO: say_later("as the program brought it"),
+        Origin.NEW: say_later("written new"),
+        Origin.EDIT: say_later("edited"),
+        Origin.UNDO: say_later("an undo"),
+        Origin.RESTORED: say_later("brought back"),
     }
 )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Subject:
-    """What is edited, where its forms go, and how the page speaks of it."""
+    """What is edited, where its forms go, and how the page speaks of it.
+
+    `heading` is said already, for it may hold a name; the other words are messages.
+    """
 
     id: str
     thing: str
+    untouched: str
     heading: str
     lead: str
     label: str
@@ -45,6 +50,7 @@ class EditPage:
     template: ClassVar[str] = "edit.html"
     id: str
     thing: str
+    untouched: str
     heading: str
     lead: str
     label: str
@@ -105,6 +111,7 @@ def _page(
     return EditPage(
         id=subject.id,
         thing=subject.thing,
+        untouched=subject.untouched,
         heading=subject.heading,
         lead=subject.lead,
         label=subject.label,

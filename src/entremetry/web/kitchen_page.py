@@ -20,23 +20,12 @@ from entremetry.web.forms import Form
 from entremetry.web.rendering import rendered
 from entremetry.web.starter_kitchen import STARTER
 from entremetry.web.workbench import Workbench, workbench_of
-
-SUBJECT = Subject(
-    id=KITCHEN,
-    thing="kitchen",
-    heading="Your kitchen",
-    lead="What you own: moulds, cold, heat, and whose cups and spoons you measure with.",
-    label="Kitchen document",
-    action="/kitchen",
-    revisions="/kitchen/revisions",
-    back="/",
-    back_words="To the library",
-)
+from entremetry.words import say, say_later
 
 
 def show_kitchen(request: Request) -> Response:
     """GET /kitchen"""
-    return rendered(request, opened_page(SUBJECT, _opened(workbench_of(request))))
+    return rendered(request, opened_page(_subject(), _opened(workbench_of(request))))
 
 
 def save(request: Request, form: Form) -> Response:
@@ -46,10 +35,10 @@ def save(request: Request, form: Form) -> Response:
     try:
         save_kitchen(workbench.library, text, started_from=started_from)
     except DocumentError as error:
-        page = faulty_page(SUBJECT, _opened(workbench), text, started_from, error.faults)
+        page = faulty_page(_subject(), _opened(workbench), text, started_from, error.faults)
         return rendered(request, page, status=422)
     except Conflict as error:
-        page = conflict_page(SUBJECT, _opened(workbench), text, str(error))
+        page = conflict_page(_subject(), _opened(workbench), text, str(error))
         return rendered(request, page, status=409)
     return RedirectResponse("/kitchen", status_code=303)
 
@@ -75,6 +64,23 @@ def throw_draft_away(request: Request, form: Form) -> Response:
     """POST /kitchen/drop-draft"""
     drop_kitchen_draft(workbench_of(request).library)
     return RedirectResponse("/kitchen", status_code=303)
+
+
+def _subject() -> Subject:
+    return Subject(
+        id=KITCHEN,
+        thing="kitchen",
+        untouched=say_later("The kitchen itself is as it was."),
+        heading=say("Your kitchen"),
+        lead=say_later(
+            "What you own: moulds, cold, heat, and whose cups and spoons you measure with."
+        ),
+        label=say_later("Kitchen document"),
+        action="/kitchen",
+        revisions="/kitchen/revisions",
+        back="/",
+        back_words=say_later("To the library"),
+    )
 
 
 def _opened(workbench: Workbench) -> Opened:

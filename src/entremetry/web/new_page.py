@@ -20,6 +20,7 @@ from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.rendering import rendered
 from entremetry.web.upload import Upload
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 WEIGHED = "weighed"
 USUAL_LIKE = "hemisphere-70"
@@ -73,7 +74,11 @@ def read_page(request: Request, upload: Upload) -> Response:
     except EntremetryError as error:
         page_with_trouble = NewPage(groups=mould_groups(kitchen), troubles=told(error))
         return rendered(request, page_with_trouble, status=422)
-    others = (f"The page has other recipes: {', '.join(page.others)}.",) if page.others else ()
+    others = (
+        (say("The page has other recipes: {names}.", names=", ".join(page.others)),)
+        if page.others
+        else ()
+    )
     found = NewPage(
         name=page.name,
         pieces=str(page.pieces or ""),
@@ -94,9 +99,10 @@ def told(error: EntremetryError) -> tuple[str, ...]:
 def _request(form: Form, given: tuple[GivenAnswer, ...], kitchen: str | None) -> DraftRequest:
     name, pieces = form.line("name"), form.whole_number("pieces")
     if not name:
-        raise QuantityError("no name", "a name for the dessert")
+        raise QuantityError(say("no name"), say("a name for the dessert"))
     if not pieces:
-        raise QuantityError(f"'{form.line('pieces')[:40]}' pieces", "a whole number from 1")
+        found = say("'{number}' pieces", number=form.line("pieces")[:40])
+        raise QuantityError(found, say("a whole number from 1"))
     return DraftRequest(
         name=name,
         pieces=pieces,

@@ -19,6 +19,7 @@ from entremetry.usecases.library import (
 from entremetry.web.comparing import ComparedLine, compared
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, say_as
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,7 +49,7 @@ def show_kitchen_revision(request: Request) -> Response:
     library, number = workbench_of(request).library, request.path_params["number"]
     text = kitchen_at(library, number)
     opened = open_kitchen(library, starter="")
-    page = _page(opened, text, number, "Your kitchen", "/kitchen", back="/kitchen")
+    page = _page(opened, text, number, say("Your kitchen"), "/kitchen", back="/kitchen")
     return rendered(request, page)
 
 
@@ -59,7 +60,12 @@ def _page(
         heading=heading,
         number=number,
         newest=opened.revision,
-        comparison=compared(text, opened.text, their_word="then", my_word="now"),
+        comparison=compared(
+            text,
+            opened.text,
+            their_word=say_as("whose line", "then"),
+            my_word=say_as("whose line", "now"),
+        ),
         action=action,
         back=back,
     )

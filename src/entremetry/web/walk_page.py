@@ -14,15 +14,9 @@ from entremetry.documents import Path, read_tree
 from entremetry.errors import EntremetryError
 from entremetry.kitchen.kitchen_document import (
     FreeHours,
-    Freezer,
-    Fridge,
     KitchenDocument,
-    Mixer,
-    Oven,
-    Person,
-    Tray,
 )
-from entremetry.kitchen.mould_document import MouldDocument
+from entremetry.publish.page_words import shown
 from entremetry.store.shelf import built_in_moulds
 from entremetry.usecases.building import alter_kitchen
 from entremetry.usecases.library import kitchen_at, open_kitchen
@@ -30,92 +24,15 @@ from entremetry.web.build_fields import Field, fields_of
 from entremetry.web.build_form import Seen, alteration_of
 from entremetry.web.build_refusal import Refused, refused_change
 from entremetry.web.build_rows import Row
+from entremetry.web.choice_words import choice_words
 from entremetry.web.forms import Form
 from entremetry.web.part_path import address_of
 from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.starter_kitchen import STARTER
+from entremetry.web.walk_stations import Shelf, stations
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shelf:
-    """A list of things at a station: where it stands, what each thing is, what is asked of it."""
-
-    key: str
-    words: str
-    model: type[BaseModel]
-    names: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Station:
-    """One stop of the walk: what it is called, what it decides, its single fields, its shelves."""
-
-    title: str
-    why: str
-    names: tuple[str, ...] = ()
-    shelves: tuple[Shelf, ...] = ()
-
-
-STATIONS: tuple[Station, ...] = (
-    Station(
-        title="How you measure",
-        why="Cups and spoons differ by country; the room decides how fast things cool and thaw.",
-        names=("name", "measures", "room_temperature", "time_zone"),
-    ),
-    Station(
-        title="Heat",
-        why="Two things at one temperature share an oven; at two temperatures they wait.",
-        names=("hobs",),
-        shelves=(Shelf(key="ovens", words="Ovens", model=Oven, names=("name", "fan", "trays")),),
-    ),
-    Station(
-        title="Cold",
-        why="How cold, how large and on what a piece stands decide how long it freezes and thaws.",
-        shelves=(
-            Shelf(
-                key="freezers",
-                words="Freezers",
-                model=Freezer,
-                names=("name", "temperature", "volume", "freezes_per_day", "stands_on", "blast"),
-            ),
-            Shelf(
-                key="fridges",
-                words="Fridges",
-                model=Fridge,
-                names=("name", "temperature", "volume", "stands_on", "fan"),
-            ),
-        ),
-    ),
-    Station(
-        title="Bench",
-        why="One mixer means one foam at a time; a tray says how many bases come out of a sheet.",
-        names=("benches",),
-        shelves=(
-            Shelf(key="mixers", words="Mixers", model=Mixer, names=("name", "bowls", "volume")),
-            Shelf(
-                key="trays", words="Trays", model=Tray, names=("name", "length", "width", "owned")
-            ),
-        ),
-    ),
-    Station(
-        title="Moulds",
-        why="Fill one cavity to the rim with water and weigh the water: 1 g is 1 ml.",
-        shelves=(
-            Shelf(
-                key="moulds",
-                words="Moulds of your own",
-                model=MouldDocument,
-                names=("name", "cavities", "owned", "material"),
-            ),
-        ),
-    ),
-    Station(
-        title="Hands",
-        why="Plans are made for the hours in which somebody is free.",
-        shelves=(Shelf(key="people", words="People", model=Person, names=("name",)),),
-    ),
-)
 HOURS = ("day", "date", "start", "end")
 
 
@@ -125,6 +42,7 @@ class ShelfShown:
 
     key: str
     words: str
+    add: str
     rows: tuple[Row, ...]
     new: tuple[Field, ...]
     hours: tuple[tuple[Row, ...], ...] = ()
@@ -172,21 +90,22 @@ def change(request: Request, form: Form) -> Response:
     except EntremetryError as error:
         return _answer(request, refused=refused_change(error, form))
     if HTMX in request.headers:
-        return _answer(request, told="Kept.")
+        return _answer(request, told=say("Kept."))
     return RedirectResponse(request.url.path, status_code=303)
 
 
 def _answer(request: Request, *, refused: Refused | None = None, told: str = "") -> Response:
     opened = open_kitchen(workbench_of(request).library, starter=STARTER)
     data = read_tree(opened.text, file="kitchen").data
-    number = min(max(int(request.path_params["number"]), 1), len(STATIONS))
-    station, is_part = STATIONS[number - 1], HTMX in request.headers
+    every = stations()
+    number = min(max(int(request.path_params["number"]), 1), len(every))
+    station, is_part = every[number - 1], HTMX in request.headers
     page = (WalkPart if is_part else WalkPage)(
         started_from=opened.revision,
         number=number,
-        titles=tuple(each.title for each in STATIONS),
+        titles=tuple(each.title for each in every),
         title=station.title,
-        why=station.why,
+        why=shown(station.why),
         fields=fields_of(KitchenDocument, data, (), station.names),
         shelves=tuple(_shelf(shelf, data) for shelf in station.shelves),
         likes=tuple((mould.id, mould.name) for mould in built_in_moulds().values()),
@@ -204,6 +123,7 @@ def _shelf(shelf: Shelf, data: Mapping[str, Any]) -> ShelfShown:
     shown = ShelfShown(
         key=shelf.key,
         words=shelf.words,
+        add=shelf.add,
         rows=_rows(things, path, shelf.model, shelf.names),
         new=fields_of(shelf.model, {}, (*path, len(things)), shelf.names),
     )
@@ -214,6 +134,7 @@ def _shelf(shelf: Shelf, data: Mapping[str, Any]) -> ShelfShown:
     return ShelfShown(
         key=shown.key,
         words=shown.words,
+        add=shown.add,
         rows=shown.rows,
         new=shown.new,
         hours=tuple(
@@ -235,8 +156,14 @@ def _rows(
             path=address_of((*path, index)),
             place=index,
             last=last,
-            name=str(thing.get("name") or thing.get("day") or thing.get("date") or index + 1),
+            name=_name(thing) or str(index + 1),
             fields=fields_of(model, thing, (*path, index), names),
         )
         for index, thing in enumerate(things)
     )
+
+
+def _name(thing: Mapping[str, Any]) -> str:
+    """Name of a thing; of free hours their weekday, or their date."""
+    day = str(thing.get("day", ""))
+    return str(thing.get("name") or choice_words("day").get(day, day) or thing.get("date") or "")

@@ -8,7 +8,7 @@ from typing import Any
 from entremetry.documents import read_tree
 from entremetry.usecases.batch import moulds
 from entremetry.usecases.library import kitchen_text
-from entremetry.web.walk_page import STATIONS
+from entremetry.web.walk_stations import stations
 from unit.web.conftest import Client
 
 COLD, BENCH, MOULDS, HANDS = 3, 4, 5, 6
@@ -30,7 +30,7 @@ def change(client: Client, station: int, **fields: str) -> None:
 
 
 def test_every_station_shows_what_a_new_kitchen_has(client: Client) -> None:
-    for number, station in enumerate(STATIONS, start=1):
+    for number, station in enumerate(stations(), start=1):
         words = client.get(f"/kitchen/walk/{number}").words
         assert station.title in words
         assert station.why in words
@@ -87,4 +87,4 @@ def test_what_is_wrong_is_refused_and_stays_as_typed(client: Client) -> None:
 
 
 def test_a_station_beyond_the_last_is_the_last(client: Client) -> None:
-    assert STATIONS[-1].title in client.get("/kitchen/walk/99").words
+    assert stations()[-1].title in client.get("/kitchen/walk/99").words

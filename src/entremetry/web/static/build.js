@@ -29,12 +29,17 @@ function measured(grip, value) {
   return Math.min(most, Math.max(least, Math.round(value * 2) / 2));
 }
 
+// A measure with the page's own decimal sign; a document always has a point.
+function said(value) {
+  return `${value.toLocaleString(document.documentElement.lang, { useGrouping: false })} mm`;
+}
+
 function show(grip, value) {
   const before = Number(grip.dataset.start ?? grip.getAttribute("aria-valuenow"));
   const down = Number(grip.dataset.down) * (value - before) * Number(grip.dataset.unit);
   grip.setAttribute("transform", `translate(0 ${down})`);
-  grip.setAttribute("aria-valuetext", `${value} mm`);
-  grip.querySelector("text").textContent = `${value} mm`;
+  grip.setAttribute("aria-valuetext", said(value));
+  grip.querySelector("text").textContent = said(value);
 }
 
 function keep(grip, value) {
