@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import re
+import sys
 from collections.abc import Iterator
 from dataclasses import replace
 from gettext import NullTranslations
 
+import pytest
 from lxml import html
 
 from entremetry.words import ENGLISH
 
 MARKED = re.compile("⟦[^⟦⟧]*⟧")
+HALF = re.compile("^[^⟦⟧]*⟧|⟦[^⟦⟧]*$")
+"""What is left of a message in which an element stands, or that goes on in the next line."""
 WORD = re.compile(r"[^\W\d_]{3,}")
 ATTRIBUTES = ("aria-label", "title", "alt", "placeholder", "aria-valuetext", "aria-roledescription")
 BARE = "script|style|textarea|code|pre|cite"
@@ -34,6 +38,12 @@ class Marking(NullTranslations):
 MARKED_LANGUAGE = replace(ENGLISH, code="eo", name="Marked", tag="eo", messages=Marking())
 
 
+def speak_marked(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Have the marked language spoken, whichever is asked for."""
+    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
+    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
+
+
 def unsaid(page: str, known: frozenset[str]) -> list[str]:
     """Texts of a page that were not said, but for words that are known to be an author's."""
     return [text for text in texts(page) if words(text) - known]
@@ -41,8 +51,9 @@ def unsaid(page: str, known: frozenset[str]) -> list[str]:
 
 def words(text: str) -> frozenset[str]:
     """Words of a text outside of the brackets, in small letters."""
-    while MARKED.search(text):
-        text = MARKED.sub(" ", text)
+    for mark in (MARKED, HALF):
+        while mark.search(text):
+            text = mark.sub(" ", text)
     return frozenset(word.casefold() for word in WORD.findall(text))
 
 

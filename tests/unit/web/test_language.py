@@ -3,25 +3,32 @@
 from __future__ import annotations
 
 import re
-import sys
 from typing import Any
 
 import pytest
 
 from unit.web.conftest import CREAM, HOST
-from unit.web.marked_language import MARKED_LANGUAGE, unsaid, words
+from unit.web.marked_language import speak_marked, unsaid, words
 
 Client = Any
 
 AUTHORS = words(CREAM) | {"entremetry", "français"}
-SPOKEN = ["/nowhere"]
+SPOKEN = [
+    "/nowhere",
+    "/desserts/plain-cream/checks",
+    "/desserts/plain-cream/diagnosis",
+    "/desserts/plain-cream/diagnosis?symptom=weeping",
+    "/desserts/plain-cream/temperatures",
+    "/plans",
+    "/plans/new",
+    "/plans/new?chosen:plain-cream=yes&pieces:plain-cream=8&serve=2026-11-28T19:00",
+]
 
 
 @pytest.fixture
 def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
     """A workbench that speaks a language in which every message is marked."""
-    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
-    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
+    speak_marked(monkeypatch)
     return planner
 
 
