@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from agendas import AGENDA, IMPOSSIBLE
-from entremetry.web.temperature_work import drawn
+from entremetry.web.temperature_work import TemperatureWork, drawn
 from unit.publish.step_results import (
     cooling_bowl,
     folded_mousse,
@@ -20,7 +20,7 @@ from unit.web.conftest import CREAM
 from unit.web.marked_language import speak_marked, unsaid, words
 from unit.web.test_plan_page import COOK, anew, keep
 from unit.web.test_plans import MONDAY
-from unit.web.test_temperatures_page import FROZEN, PAGE, hand_over, thermal
+from unit.web.test_temperatures_page import FROZEN, PAGE, thermal
 
 Client = Any
 
@@ -84,5 +84,5 @@ def test_a_form_with_faults_and_a_plan_being_made_are_said(marked: Client) -> No
 def test_temperatures_are_said(thermal: Client, monkeypatch: pytest.MonkeyPatch, make: Any) -> None:
     speak_marked(monkeypatch)
     result = make()
-    hand_over(thermal, drawn(result))
+    thermal.app.state.temperatures = TemperatureWork(lambda question: drawn(result))
     assert unsaid(thermal.get(PAGE).html, TIMED | told(result)) == []
