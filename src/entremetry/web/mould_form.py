@@ -12,26 +12,27 @@ from entremetry.kitchen.water_weighing import water_volume
 from entremetry.quantities import format_length, format_volume
 from entremetry.quantities.parsing import parse_length
 from entremetry.questions.own_mould import SHAPES, measured, sized
+from entremetry.words import say, say_later
 
 WORDS: Mapping[str, str] = {
-    "diameter": "Across",
-    "hole_diameter": "Hole across",
-    "length": "Length",
-    "width": "Width",
-    "height": "Height",
-    "holds": "Holds",
+    "diameter": say_later("Across"),
+    "hole_diameter": say_later("Hole across"),
+    "length": say_later("Length"),
+    "width": say_later("Width"),
+    "height": say_later("Height"),
+    "holds": say_later("Holds"),
 }
 MOST_CAVITIES = 500
 HOLDS = "holds"
 LIKE = {"kind": "hemisphere", "diameter": "70 mm"}
 NAMES: Mapping[str, str] = {
-    "dome": "Half-sphere",
-    "ring": "Ring or cylinder",
-    "savarin": "Ring with a hole",
-    "log": "Half-round log",
-    "frame": "Frame",
-    "glass": "Straight glass",
-    HOLDS: "Mould of so many millilitres",
+    "dome": say_later("Half-sphere"),
+    "ring": say_later("Ring or cylinder"),
+    "savarin": say_later("Ring with a hole"),
+    "log": say_later("Half-round log"),
+    "frame": say_later("Frame"),
+    "glass": say_later("Straight glass"),
+    HOLDS: say_later("Mould of so many millilitres"),
 }
 
 
@@ -67,7 +68,9 @@ def own_mould(fields: Mapping[str, str]) -> OwnMould:
     faults = {name: fault for name, (_, fault) in read.items() if fault}
     cavities = fields.get("cavities", "").strip() or "1"
     if not (cavities.isascii() and cavities.isdigit() and 1 <= int(cavities[:6]) <= MOST_CAVITIES):
-        faults["cavities"] = f"Found '{cavities[:40]}'; a whole number up to {MOST_CAVITIES}."
+        faults["cavities"] = say(
+            "Found '{found}'; a whole number up to {most}.", found=cavities[:40], most=MOST_CAVITIES
+        )
     if faults:
         return OwnMould(text="", faults=faults)
     said = [text for text, _ in read.values()]
@@ -78,7 +81,7 @@ def _measure(name: str, typed: str) -> tuple[str, str]:
     """A measure as a document writes it, or what is wrong; a bare number is in mm or ml."""
     unit, example = ("ml", "75 ml") if name == HOLDS else ("mm", "75 mm")
     if not typed:
-        return "", f"Say how much, such as {example}."
+        return "", say("Say how much, such as {example}.", example=example)
     bare = typed.replace(",", ".")
     written = f"{bare} {unit}" if bare.replace(".", "", 1).isdigit() else typed
     try:

@@ -10,6 +10,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from entremetry.documents.saved_page import LARGEST_PAGE
 from entremetry.web.page_policy import PAGE_POLICY
+from entremetry.words import decimal, say
 
 LARGEST_BODY = 1_000_000
 LARGEST_UPLOAD = LARGEST_PAGE + 10_000  # a saved page and the form around it
@@ -57,11 +58,11 @@ def refusal(scope: Scope) -> Response | None:
     headers = Headers(scope=scope)
     places = allowed_hosts(scope)
     if len(headers.getlist("host")) != 1 or headers["host"].casefold() not in places:
-        return _plain("This workbench answers only to this machine's own address.", 421)
+        return _plain(say("This workbench answers only to this machine's own address."), 421)
     if scope["method"] not in CHANGING | ASKING:
-        return _plain("Only GET, HEAD and POST are understood.", 405)
+        return _plain(say("Only GET, HEAD and POST are understood."), 405)
     if _is_foreign(headers, places, changing=scope["method"] in CHANGING):
-        return _plain("Only the workbench's own pages may ask this.", 403)
+        return _plain(say("Only the workbench's own pages may ask this."), 403)
     if _length(headers) > largest_body(scope):
         return _plain(too_large(scope), 413)
     return None
@@ -99,7 +100,8 @@ def largest_body(scope: Scope) -> int:
 
 def too_large(scope: Scope) -> str:
     """What a person reads whose request is larger than that."""
-    return f"At most {largest_body(scope) // 10_000 / 100:g} MB can be sent at once."
+    size = decimal(f"{largest_body(scope) // 10_000 / 100:g}")
+    return say("At most {size} MB can be sent at once.", size=size)
 
 
 def _counted(receive: Receive, largest: int) -> Receive:

@@ -15,6 +15,7 @@ from starlette.responses import Response
 from entremetry.documents.saved_page import LARGEST_PAGE
 from entremetry.web.forms import Form, require_token
 from entremetry.web.protection import TooLarge, too_large
+from entremetry.words import say
 
 UPLOAD_TYPE = "multipart/form-data"
 MOST_FIELDS = 10
@@ -46,7 +47,7 @@ def uploading(handler: UploadHandler) -> Callable[[Request], Awaitable[Response]
 async def _read(request: Request) -> tuple[Form, Upload]:
     kind = request.headers.get("content-type", "").partition(";")[0].strip().casefold()
     if kind != UPLOAD_TYPE:
-        raise HTTPException(415, f"A file is sent as {UPLOAD_TYPE}.")
+        raise HTTPException(415, say("A file is sent as {type}.", type=UPLOAD_TYPE))
     try:
         async with request.form(max_files=1, max_fields=MOST_FIELDS) as sent:
             fields = {name: value for name, value in sent.items() if isinstance(value, str)}
@@ -56,4 +57,4 @@ async def _read(request: Request) -> tuple[Form, Upload]:
     except TooLarge:
         raise HTTPException(413, too_large(request.scope)) from None
     shown = "".join(sign for sign in name if sign.isprintable())[:LONGEST_FILE_NAME]
-    return Form(fields), Upload(name=shown or "the file", content=content)
+    return Form(fields), Upload(name=shown or say("the file"), content=content)
