@@ -15,6 +15,7 @@ from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.verdict_words import Said, Suspected, said_of, suspected
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.checks.symptom import Symptom
@@ -93,7 +94,7 @@ def show_diagnosis(request: Request) -> HTMLResponse:
         name=name,
         symptoms=symptoms(),
         chosen=chosen.id,
-        chosen_name=chosen.name,
+        chosen_name=say(chosen.name),
         suspects=suspects,
         trouble=trouble,
     )

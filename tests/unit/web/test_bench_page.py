@@ -94,7 +94,7 @@ def test_the_page_brings_every_message_of_its_scripts_in_the_language_that_is_as
 ) -> None:
     known = {tag: words_of(bench.get(BENCH, accept_language=tag).html) for tag in ("en", "fr")}
     scripts = " ".join((FOLDER / name).read_text("utf-8") for name in ("bench.js", *MODULES))
-    asked = re.findall(r'\b(?:words|counted)\(([^,)]*)', scripts)
+    asked = re.findall(r"\b(?:words|counted)\(([^,)]*)", scripts)
     keys = {key for call in asked for key in re.findall(r'"(\w+)"', call)}
     assert keys <= set(known["en"]) == set(known["fr"])
     assert all(f'"{key}"' in scripts or key.startswith("told_") for key in known["en"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import fields, is_dataclass
 from typing import Any
 
@@ -9,6 +10,7 @@ import pytest
 
 from agendas import AGENDA, IMPOSSIBLE
 from entremetry.web.temperature_work import TemperatureWork, drawn
+from planned_by_hand import ASKED
 from unit.publish.step_results import (
     cooling_bowl,
     folded_mousse,
@@ -19,7 +21,7 @@ from unit.publish.step_results import (
 from unit.web.conftest import CREAM
 from unit.web.marked_language import speak_marked, unsaid, words
 from unit.web.test_plan_page import COOK, anew, keep
-from unit.web.test_plans import MONDAY
+from unit.web.test_plans import MENU, MONDAY
 from unit.web.test_temperatures_page import FROZEN, PAGE, thermal
 
 Client = Any
@@ -60,6 +62,18 @@ def test_a_plan_is_said(marked: Client, menu: str) -> None:
     assert unsaid(marked.get("/plans").html, PLANNED) == []
 
 
+def test_a_plan_stays_in_the_language_that_it_was_made_in(planner: Client) -> None:
+    planner.post("/plans/new", MENU, accept_language="fr")
+    assert ASKED[-1][1]["language"] == "fr"
+    plan = keep(planner)
+    english, french = (planner.get(plan, accept_language=code).html for code in ("en", "fr"))
+    assert 'class="step-text" lang="en"' in french
+    assert 'lang="en"' not in english
+    assert "Friday 27 November" in planner.get(f"{plan}/sheet", accept_language="fr").words
+    assert json.loads(planner.get(f"{plan}/bench/data").body)["language"] == "en"
+    assert "vendredi 27" in french and "Friday 27" in english
+
+
 def test_what_was_told_and_what_moves_is_said(marked: Client) -> None:
     plan = keep(marked)
     for what in ("begun", "takes", "held"):
@@ -74,8 +88,8 @@ def test_a_form_with_faults_and_a_plan_being_made_are_said(marked: Client) -> No
     assert unsaid(refused.html, PLANNED) == []
     making = marked.post("/plans/new", {**chosen, "serve": MONDAY}).headers["location"]
     assert unsaid(marked.get(making).html, PLANNED) == []
+    assert unsaid(marked.get(f"{making}/progress").html, PLANNED) == []
     marked.post(f"{making}/stop", {})
-    assert unsaid(marked.get(making).html, PLANNED) == []
 
 
 @pytest.mark.parametrize(
