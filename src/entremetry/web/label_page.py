@@ -152,7 +152,11 @@ def _rows(label: Label) -> list[PanelRow]:
             percent=_percent(row),
             row=row,
             blank=", ".join(
-                say("{name} ({share} of the piece)", name=each.name, share=english.percent(each.share, 1))
+                say(
+                    "{name} ({share} of the piece)",
+                    name=each.name,
+                    share=english.percent(each.share, 1),
+                )
                 for each in row.missing
             ),
         )

@@ -31,7 +31,8 @@ def said(answer: StepTemperatures) -> str:
 
 
 @pytest.mark.parametrize(
-    "step", ["cool-heart", "simmer-milk", "freeze-heart", "freeze", "glaze-it", "thaw", "fold-cream"]
+    "step",
+    ["cool-heart", "simmer-milk", "freeze-heart", "freeze", "glaze-it", "thaw", "fold-cream"],
 )
 def test_every_word_of_an_answer_is_said(monkeypatch: pytest.MonkeyPatch, step: str) -> None:
     speak_marked(monkeypatch)
