@@ -12,6 +12,7 @@ from entremetry.words import speaking
 from timed_desserts import TIMED, told
 from unit.web.marked_language import speak_marked, words
 
+STEPS = ("cool-heart", "simmer-milk", "fold-cream", "freeze-heart", "freeze", "glaze-it", "thaw")
 KEPT = ("step", "kind", "sources")
 """Texts of an answer that are compared, not read."""
 
