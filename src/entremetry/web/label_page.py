@@ -151,17 +151,18 @@ def _rows(label: Label) -> list[PanelRow]:
             served=str(row.declared_serving).removesuffix(" kcal" if calories else "\0"),
             percent=_percent(row),
             row=row,
-            blank=", ".join(
-                say(
-                    "{name} ({share} of the piece)",
-                    name=each.name,
-                    share=english.percent(each.share, 1),
-                )
-                for each in row.missing
-            ),
+            blank=_blank(row),
         )
         for row in label.rows
     ]
+
+
+def _blank(row: Row) -> str:
+    """Ingredients of which no number is published, each with its share of the piece."""
+    shares = ((each.name, english.percent(each.share, 1)) for each in row.missing)
+    return ", ".join(
+        say("{name} ({share} of the piece)", name=name, share=share) for name, share in shares
+    )
 
 
 def _percent(row: Row) -> str:

@@ -163,11 +163,6 @@ def tag(name: str) -> str:
     return say_as("tag", TAGS.get(name, name))
 
 
-def allergen(code: str) -> str:
-    """An allergen as it is listed: 'milk', 'gluten: wheat'."""
-    return ": ".join(say_as("allergen", part) for part in code.split(":"))
-
-
 def measure(weight: HouseholdWeight) -> str:
     """So much of a household measure, with the state of what is in it: '1 US cup, sliced'."""
     plain, _, state = weight.measure.partition(", ")

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from entremetry.words import say, say_later
+from entremetry.words import say, say_as, say_later
 
 if TYPE_CHECKING:
     from entremetry.questions.choices import Choice, Choices
@@ -135,7 +135,8 @@ def _mould(moulds: Sequence[tuple[str, str]], given: Mapping[str, str]) -> tuple
     from entremetry.questions.own_mould import SHAPES
 
     shapes = [
-        (each.word, f"{each.word.replace('-', ' ')}: {each.asks}") for each in SHAPES.values()
+        (each.word, say("{shape}: {sizes}", shape=each.name, sizes=each.asks))
+        for each in SHAPES.values()
     ]
     cavities = Field(
         name="cavities",
@@ -194,7 +195,7 @@ def _wait(found: Choices, given: Mapping[str, str]) -> tuple[Part, ...]:
 def _allergens() -> tuple[tuple[str, str], ...]:
     from entremetry.questions.containing import allergen_names
 
-    return tuple((name, name) for name in allergen_names())
+    return tuple((name, say_as("allergen", name)) for name in allergen_names())
 
 
 def _said(choices: Sequence[tuple[str, str]]) -> tuple[tuple[str, str], ...]:

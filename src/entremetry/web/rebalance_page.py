@@ -170,11 +170,15 @@ def _form(opened: Dessert, fields: Mapping[str, str]) -> dict[str, Any]:
         ),
         "component": component.id,
         "measures": tuple(
-            Choice(value=n, words=f"{m.words} ({m.unit})", chosen=n == target)
+            Choice(
+                value=n,
+                words=say("{measure} ({unit})", measure=m.said, unit=m.unit),
+                chosen=n == target,
+            )
             for n, m in MEASURES.items()
         ),
         "keeps": tuple(
-            Choice(value=f"{KEEP}{n}", words=m.words, chosen=f"{KEEP}{n}" in fields)
+            Choice(value=f"{KEEP}{n}", words=m.said, chosen=f"{KEEP}{n}" in fields)
             for n, m in MEASURES.items()
         ),
         "pins": tuple(

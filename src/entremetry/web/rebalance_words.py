@@ -56,7 +56,7 @@ def measure_rows(result: Rebalanced) -> tuple[MeasureRow, ...]:
     """Measures that the component has, and those that were wished."""
     return tuple(
         MeasureRow(
-            words=each.measure.words,
+            words=each.measure.said,
             before=_value(each, each.before),
             after=_value(each, each.after),
             wish=say(WISHES[each.wish]) if each.wish else "",

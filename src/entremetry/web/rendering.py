@@ -12,6 +12,7 @@ from markupsafe import Markup
 from starlette.requests import Request
 from starlette.responses import HTMLResponse
 
+from entremetry.labels.language_words import allergen_code
 from entremetry.larder.spoken_name import ingredient_name
 from entremetry.publish.page_words import filled, spoken, spoken_as, spoken_count
 from entremetry.publish.typography import (
@@ -63,7 +64,7 @@ def environment() -> Environment:
         cited=wording.cited,
         standing=wording.standing,
         when=wording.when,
-        allergen=larder_words.allergen,
+        allergen=allergen_code,
         kind=larder_words.kind,
         group=larder_words.group,
         tag=larder_words.tag,

@@ -14,8 +14,6 @@ from lxml import html
 from entremetry.words import ENGLISH
 
 MARKED = re.compile("⟦[^⟦⟧]*⟧")
-HALF = re.compile("^[^⟦⟧]*⟧|⟦[^⟦⟧]*$")
-"""What is left of a message in which an element stands, or that goes on in the next line."""
 WORD = re.compile(r"[^\W\d_]{3,}")
 ATTRIBUTES = ("aria-label", "title", "alt", "placeholder", "aria-valuetext", "aria-roledescription")
 BARE = "script|style|textarea|code|pre|cite"
@@ -45,15 +43,23 @@ def speak_marked(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def unsaid(page: str, known: frozenset[str]) -> list[str]:
-    """Texts of a page that were not said, but for words that are known to be an author's."""
-    return [text for text in texts(page) if words(text) - known]
+    """Texts of a page that were not said, but for words that are known to be an author's.
+
+    A message with markup in its fields begins in one text and ends in another.
+    """
+    found, before = [], 0
+    for text in texts(page):
+        after = before + text.count("⟦") - text.count("⟧")
+        if words("⟦" * before + text + "⟧" * after) - known:
+            found.append(text)
+        before = after
+    return found
 
 
 def words(text: str) -> frozenset[str]:
     """Words of a text outside of the brackets, in small letters."""
-    for mark in (MARKED, HALF):
-        while mark.search(text):
-            text = mark.sub(" ", text)
+    while MARKED.search(text):
+        text = MARKED.sub(" ", text)
     return frozenset(word.casefold() for word in WORD.findall(text))
 
 

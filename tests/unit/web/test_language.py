@@ -12,13 +12,53 @@ from unit.web.marked_language import speak_marked, unsaid, words
 
 Client = Any
 
-AUTHORS = words(CREAM) | {"entremetry", "français"}
+UNITS = {"cm²", "kcal", "min"}
+AUTHORS = words(CREAM) | UNITS | {"entremetry", "français", "pdf", "xlsx"}
+CREAM_PAGE = "/desserts/plain-cream"
+ASK = f"{CREAM_PAGE}/questions?ask=1&kind="
+BALANCE = f"{CREAM_PAGE}/rebalance?component=cream&work=1&"
 SPOKEN = [
     "/nowhere",
-    "/desserts/plain-cream/checks",
-    "/desserts/plain-cream/diagnosis",
-    "/desserts/plain-cream/diagnosis?symptom=weeping",
-    "/desserts/plain-cream/temperatures",
+    "/",
+    "/?find=cream",
+    "/?find=nothing",
+    f"{CREAM_PAGE}/card",
+    CREAM_PAGE,
+    f"{CREAM_PAGE}?mould=coupe&pieces=12",
+    f"{CREAM_PAGE}?have_g=1000&have_of=cream-35",
+    f"{CREAM_PAGE}/sheet",
+    "/larder",
+    "/larder?q=gelatine",
+    "/larder?q=nothing-like-it",
+    "/larder/whole-milk",
+    "/larder/gelatine-powder-200",
+    "/larder/strawberry",
+    "/sources",
+    f"{CREAM_PAGE}/label",
+    f"{CREAM_PAGE}/label?mould=coupe",
+    f"{CREAM_PAGE}/cost",
+    f"{CREAM_PAGE}/adapt",
+    f"{CREAM_PAGE}/adapt?work=1&own=dome",
+    f"{CREAM_PAGE}/adapt?work=1&own=dome&diameter=60",
+    f"{CREAM_PAGE}/adapt?work=1&mould=coupe&pieces=4",
+    f"{CREAM_PAGE}/rebalance",
+    f"{BALANCE}target=fat&value=28",
+    f"{BALANCE}target=fat&value=95",
+    f"{BALANCE}swap_from=gelatine-powder-200&swap_to=agar-powder",
+    f"{CREAM_PAGE}/questions",
+    f"{CREAM_PAGE}/questions?kind=instead",
+    f"{CREAM_PAGE}/questions?kind=instead&instead=cream%2Fcream-35",
+    f"{CREAM_PAGE}/questions?kind=wait",
+    f"{ASK}instead&instead=cream%2Fgelatine-powder-200&have=gelatine-sheet-gold",
+    f"{ASK}mould&mould=hemisphere-70",
+    f"{ASK}without&without=cream%2Fcaster-sugar",
+    f"{ASK}symptom&symptom=weeps",
+    f"{ASK}contains&contains=milk",
+    f"{CREAM_PAGE}/publish?limit=x",
+    f"{CREAM_PAGE}/checks",
+    f"{CREAM_PAGE}/diagnosis",
+    f"{CREAM_PAGE}/diagnosis?symptom=weeping",
+    f"{CREAM_PAGE}/temperatures",
     "/plans",
     "/plans/new",
     "/plans/new?chosen:plain-cream=yes&pieces:plain-cream=8&serve=2026-11-28T19:00",
