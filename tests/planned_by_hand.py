@@ -37,6 +37,7 @@ class Planned:
     agenda: Agenda
     menu: str
     plan: dict[str, Any]
+    language: str = "en"
 
 
 ASKED: list[tuple[Sequence[Course], dict[str, Any]]] = []

@@ -107,7 +107,7 @@ def test_a_plan_on_its_way_shows_the_best_so_far_and_is_stopped(
     desk: Page, barriers: Barriers, keep_screen: Keep
 ) -> None:
     asked(desk, "2026-11-30T19:00")
-    expect(desk.get_by_text("2 sessions so far")).to_be_visible()
+    expect(desk.get_by_text("2 so far, 1 at least")).to_be_visible()
     assert barriers(desk) == []
     keep_screen(desk, "plan-making")
     desk.get_by_role("button", name="Stop, and keep the best so far").click()

@@ -16,14 +16,6 @@ Answer = TypeVar("Answer")
 LOOK_EVERY = 0.2
 """Seconds after which Ctrl-C is heard even if another thread was woken by it."""
 
-SAID = {
-    "sessions": "{} sessions, at least {}",
-    "bench": "{} min at the bench, at least {}",
-    "freshness": "age when served {}, at least {}",
-    "spread": "busiest session {} min, at least {}",
-    "finish": "over after {} min, at least {}",
-    "moves": "{} min of moves, at least {}",
-}
 STOPPING = "Stopping; the best plan so far is kept. Ctrl-C again gives up."
 
 
@@ -61,9 +53,11 @@ def tell(progress: Progress) -> None:
 
 def said(progress: Progress) -> str:
     """The best so far in words."""
+    from entremetry.agenda.goals import best_so_far, goal_name
+
     if progress.goal is None:
         return "a plan is found"
-    return SAID[progress.goal.value].format(progress.value, progress.bound)
+    return f"{goal_name(progress.goal)}: {best_so_far(progress.goal, progress)}"
 
 
 def _say(line: str, *, over: bool) -> None:

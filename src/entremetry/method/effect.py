@@ -23,13 +23,14 @@ from entremetry.method.ledger import Ledger
 from entremetry.method.portion import Portion
 from entremetry.method.shaping import Bake, Cut
 from entremetry.method.step import AnyStep
-from entremetry.words import say
+from entremetry.words import say, say_later
 
 SOAKING_FACTOR = 5.0  # a soaked sheet takes up about five times its mass: common_practice
 CREAM_OVERRUN = 238.0 / 120.0 - 1.0  # heavy cream, one US cup fluid and whipped: usda_sr28
 LIQUID_SHARE = 0.55  # water and alcohol from which a line can soak another: our own rule
 CREAM_FAT = 0.25  # milk fat from which a mix is taken for cream
 STEAMING = 353.15  # K; from here on the loss of water is worth a word
+BOILED_OFF = say_later("water boiled off")
 BOILED_DOWN = 378.15  # K; a syrup this hot has lost most of its water
 
 
@@ -124,7 +125,7 @@ def _heat(step: Heated, mix: Mix, ledger: Ledger) -> Mix:
         after = reduce_to_brix(mix, step.to_brix)
     else:
         _mention_steam(step, ledger)
-    ledger.book(after.mass - mix.mass, say("water boiled off"))
+    ledger.book(after.mass - mix.mass, say(BOILED_OFF))
     return after
 
 

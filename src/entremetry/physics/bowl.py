@@ -17,6 +17,7 @@ from entremetry.physics.humid_air import (
 )
 from entremetry.physics.radiation import STEFAN_BOLTZMANN
 from entremetry.sources.range import Range
+from entremetry.words import decimal, say
 
 TEMPERATURE = Range("liquid", 253.15, 373.15, "K", "wmo_8")
 STEP = 0.25  # K per step of the integration
@@ -192,7 +193,11 @@ def cool(
         time, t, gone = rows[-1]
         rate = _rates(liquid, bowl, room, t, gone)[0]
         if time >= longest or len(rows) > MOST_STEPS:
-            reason = f"not within {longest / 3600.0:.1f} h: it stands at {t - 273.15:.1f} °C"
+            reason = say(
+                "not within {hours} h: it stands at {temperature} °C",
+                hours=decimal(f"{longest / 3600.0:.1f}"),
+                temperature=decimal(f"{t - 273.15:.1f}"),
+            )
             break
         step = min(min(STEP, abs(end - t)) / abs(rate), longest - time)
         rows.append(_next(liquid, bowl, room, rows[-1], end, step))
@@ -224,7 +229,10 @@ def _goal(liquid: Liquid, bowl: Bowl, room: Room, start: float, end: float) -> t
         middle = (near + far) / 2.0
         near, far = (middle, far) if flows(middle) else (near, middle)
     short = near - sign * STEP
-    reason = f"never: at {near - 273.15:.1f} °C no more heat flows"
+    reason = say(
+        "never: at {temperature} °C no more heat flows",
+        temperature=decimal(f"{near - 273.15:.1f}"),
+    )
     return (short if sign * (short - start) > 0.0 else start), reason
 
 

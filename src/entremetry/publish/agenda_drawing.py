@@ -13,6 +13,7 @@ from entremetry.publish.agenda_wording import summary
 from entremetry.publish.colour import Colour, hex_colour
 from entremetry.publish.drawing import INK, PAPER, PAPER_INK
 from entremetry.publish.markup import element, escaped, number
+from entremetry.publish.page_words import shown
 from entremetry.publish.palette import KIND_COLOURS, apart, flavour
 from entremetry.publish.temperature_curves import SANS
 from entremetry.words import say
@@ -50,8 +51,8 @@ def agenda_svg(
     height += margin
     return element(
         "svg",
-        element("title", escaped(title), id=f"{prefix}-title"),
-        element("desc", escaped(summary(agenda)), id=f"{prefix}-desc"),
+        element("title", escaped(shown(title)), id=f"{prefix}-title"),
+        element("desc", escaped(shown(summary(agenda))), id=f"{prefix}-desc"),
         element("defs", patterns(prefix)),
         *([element("rect", width=wide, height=height, fill=PAPER)] * standalone),
         *(mark for each in panels for mark in layers(each, lane_colours(agenda), prefix)),

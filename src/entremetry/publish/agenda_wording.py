@@ -52,8 +52,13 @@ def lasting(minutes: int) -> str:
 
 def verb(task: AgendaTask) -> str:
     """What is done, in one word: 'Freeze' of a step that freezes until a temperature."""
-    known = VERBS.get(task.kind)
-    return known() if known else task.kind.partition("-")[0].capitalize()
+    return verb_of(task.kind)
+
+
+def verb_of(kind: str) -> str:
+    """The one word for a kind of step."""
+    known = VERBS.get(kind)
+    return known() if known else kind.partition("-")[0].capitalize()
 
 
 def what(task: AgendaTask) -> str:

@@ -7,6 +7,7 @@ from hashlib import sha256
 from entremetry.publish.callout import spread
 from entremetry.publish.drawing import INK, PAPER, PAPER_INK, SERIF
 from entremetry.publish.markup import element, escaped, number
+from entremetry.publish.page_words import shown
 from entremetry.publish.temperature_frame import LANE, SPARE, Frame, finite, framed
 from entremetry.publish.temperature_line import line, pen, points, sign
 from entremetry.publish.temperature_marks import LETTER, ROW, Flag, fold
@@ -14,6 +15,7 @@ from entremetry.publish.temperature_scale import round_times, time_label
 from entremetry.publish.temperature_wording import celsius, fahrenheit, point_name, summary
 from entremetry.publish.typography import NO_BREAK
 from entremetry.timings.step_temperatures import Curve, StepTemperatures
+from entremetry.words import say
 
 SANS = "Figtree, Avenir Next, Segoe UI, Helvetica, Arial, sans-serif"
 USUAL_WIDTH = 680.0
@@ -36,8 +38,8 @@ def curves_svg(
     words = summary(result)
     return element(
         "svg",
-        element("title", escaped(title), id=f"{prefix}-title"),
-        element("desc", escaped(words), id=f"{prefix}-desc"),
+        element("title", escaped(shown(title)), id=f"{prefix}-title"),
+        element("desc", escaped(shown(words)), id=f"{prefix}-desc"),
         *([element("rect", width=frame.width, height=frame.height, fill=PAPER)] * standalone),
         *drawn(result, frame),
         xmlns="http://www.w3.org/2000/svg" if standalone else None,
@@ -164,7 +166,7 @@ def ends(result: StepTemperatures, frame: Frame, curves: list[Curve]) -> list[st
         for index, curve in enumerate(curves)
     ]
     if result.target is not None:
-        words = f"target {celsius(result.target)}"
+        words = say("target {temperature}", temperature=celsius(result.target))
         labels.append(((frame.right, frame.y(result.target)), words, -1))
     labels.sort(key=lambda label: label[0][1])
     texts = [fold(words, column, LETTER) for _, words, _ in labels]
@@ -214,7 +216,7 @@ def word(
     """A text on the drawing."""
     return element(
         "text",
-        escaped(text),
+        escaped(shown(text)),
         x=x,
         y=y,
         text_anchor=anchor,

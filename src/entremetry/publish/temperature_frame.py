@@ -10,6 +10,7 @@ from entremetry.publish.temperature_marks import ROW, Flag, flags, moments, rows
 from entremetry.publish.temperature_scale import round_temperatures
 from entremetry.publish.temperature_wording import celsius, roughly
 from entremetry.timings.step_temperatures import Curve, Mark, StepTemperatures
+from entremetry.words import say
 
 NARROWEST, WIDEST = 260.0, 960.0
 NARROW = 480.0  # below this a drawing is made for a telephone
@@ -79,10 +80,15 @@ def own_marks(result: StepTemperatures) -> tuple[Mark, ...]:
     marks = []
     if result.time is not None:
         reached = result.target is not None and result.kind != POURED
-        target = celsius(result.target) if reached and result.target is not None else "done"
-        marks.append(Mark(time=result.time, text=f"{target} after about {roughly(result.time)}"))
+        time = roughly(result.time)
+        text = (
+            say("{target} after about {time}", target=celsius(result.target), time=time)
+            if reached and result.target is not None
+            else say("done after about {time}", time=time)
+        )
+        marks.append(Mark(time=result.time, text=text))
     if result.written_time is not None:
-        words = f"as written: {roughly(result.written_time)}"
+        words = say("as written: {time}", time=roughly(result.written_time))
         marks.append(Mark(time=result.written_time, text=words))
     return tuple(marks)
 

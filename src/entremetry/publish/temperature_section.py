@@ -9,6 +9,7 @@ import numpy as np
 from entremetry.publish.colour import WHITE, hex_colour
 from entremetry.publish.drawing import INK, PAPER, PAPER_INK
 from entremetry.publish.markup import element, escaped, number, path_data
+from entremetry.publish.page_words import shown
 from entremetry.publish.ruler import bar_length, centimetres
 from entremetry.publish.temperature_contour import closed_lines
 from entremetry.publish.temperature_curves import SANS
@@ -20,6 +21,7 @@ from entremetry.publish.temperature_wording import FREEZING_POINT, celsius, roug
 from entremetry.publish.typography import NO_BREAK
 from entremetry.shapes import Floats
 from entremetry.timings.step_temperatures import Field, StepTemperatures
+from entremetry.words import say
 
 WIDTH = 320.0
 MARGIN = 12.0
@@ -98,7 +100,7 @@ def _drawing(field: Field, seen: Sight, index: int, *, standalone: bool) -> str:
     prefix = f"moment-{index}"
     return element(
         "svg",
-        element("title", escaped(moment_words(field, index))),
+        element("title", escaped(shown(moment_words(field, index)))),
         *([element("rect", width=WIDTH, height=seen.height, fill=PAPER)] * standalone),
         element(
             "text", escaped(caption), x=MARGIN, y=17.0, font_size=15.0, font_weight="700", fill=INK
@@ -120,13 +122,15 @@ def moment_words(field: Field, index: int) -> str:
     """Time of a moment, with the coldest and the warmest place of the piece."""
     values = field.temperatures[index]
     low, high = celsius(float(np.nanmin(values))), celsius(float(np.nanmax(values)))
-    range_ = f"{low} everywhere" if low == high else f"from {low} to {high}"
-    return f"{_caption(field, index)}: {range_}"
+    caption = _caption(field, index)
+    if low == high:
+        return say("{moment}: {temperature} everywhere", moment=caption, temperature=low)
+    return say("{moment}: from {low} to {high}", moment=caption, low=low, high=high)
 
 
 def _caption(field: Field, index: int) -> str:
     time = float(field.times[index])
-    return "At the start" if time == 0.0 else f"After {roughly(time)}"
+    return say("At the start") if time == 0.0 else say("After {time}", time=roughly(time))
 
 
 def _piece(seen: Sight, values: Floats, prefix: str) -> str:

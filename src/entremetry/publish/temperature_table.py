@@ -11,6 +11,7 @@ from entremetry.publish.temperature_scale import time_step
 from entremetry.publish.temperature_wording import FREEZING_POINT, roughly, spoken
 from entremetry.publish.typography import MINUS, NO_BREAK
 from entremetry.timings.step_temperatures import Curve, StepTemperatures
+from entremetry.words import decimal
 
 HALF_HOUR = 1800.0
 MOST_ROWS = 24
@@ -61,4 +62,5 @@ def _at(curve: Curve, time: float) -> str:
     value = float(np.interp(time, curve.times, curve.temperatures)) - FREEZING_POINT
     if not math.isfinite(value):
         return UNKNOWN
-    return f"{value:.1f}{NO_BREAK}°C".replace("-0.0", "0.0").replace("-", MINUS)
+    text = f"{value:.1f}".replace("-0.0", "0.0")
+    return f"{decimal(text)}{NO_BREAK}°C".replace("-", MINUS)

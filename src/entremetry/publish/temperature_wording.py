@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from entremetry.publish.typography import MINUS, NO_BREAK
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
+from entremetry.words import decimal, say, say_count, say_later
 
 FREEZING_POINT = 273.15  # K, of pure water: where the Celsius scale starts
-NEVER = "It never gets there"
-UNTIL = {"glaze-at": "until the film is set"}  # where the target does not tell
-WHOLE = frozenset({"pieces", "°C"})
+NEVER = say_later("It never gets there")
+UNTIL = {"glaze-at": say_later("until the film is set, {range}")}  # the target does not tell
+PIECES = "pieces"
+WHOLE = frozenset({PIECES, "°C"})
 # From how many seconds on a time is said to how many seconds.
 GRAINS = ((43200.0, 1800.0), (7200.0, 600.0), (1800.0, 300.0), (300.0, 60.0), (60.0, 10.0))
 
@@ -42,8 +44,8 @@ def spoken(time: float) -> str:
 def headline(result: StepTemperatures) -> str:
     """The answer in a few words: the time, the number the step is about, or that it never ends."""
     if result.time is not None:
-        return f"About {roughly(result.time).replace(' ', NO_BREAK)}"
-    return fact_value(result.facts[0]) if has_no_time(result) else NEVER
+        return say("About {time}", time=roughly(result.time).replace(" ", NO_BREAK))
+    return fact_value(result.facts[0]) if has_no_time(result) else say(NEVER)
 
 
 def interval(result: StepTemperatures) -> str:
@@ -52,13 +54,16 @@ def interval(result: StepTemperatures) -> str:
         return result.facts[0].name
     if result.low is None:
         return ""
-    cause = result.mostly.removeprefix("mostly ").strip()
+    low = roughly(result.low)
     if result.high is None:
-        words = f"at least {roughly(result.low)}, and at worst it never gets there"
+        words = say("at least {low}, and at worst it never gets there", low=low)
     else:
-        words = f"between {roughly(result.low)} and {roughly(result.high)}"
-    words = f"{UNTIL[result.kind]}, {words}" if result.kind in UNTIL else words
-    return f"{words}, mostly {cause}" if cause else words
+        words = say("between {low} and {high}", low=low, high=roughly(result.high))
+    if result.kind in UNTIL:
+        words = say(UNTIL[result.kind], range=words)
+    return (
+        say("{range}, mostly {cause}", range=words, cause=result.mostly) if result.mostly else words
+    )
 
 
 def has_no_time(result: StepTemperatures) -> bool:
@@ -68,8 +73,11 @@ def has_no_time(result: StepTemperatures) -> bool:
 
 def fact_value(fact: Fact) -> str:
     """A number with its unit, to a tenth where it is small."""
+    if fact.unit == PIECES:
+        number = round(fact.value)
+        return say_count("{number} piece", "{number} pieces", number).replace(" ", NO_BREAK)
     places = 1 if abs(fact.value) < 9.95 and fact.unit not in WHOLE else 0
-    text = f"{fact.value:.{places}f}".removesuffix(".0").replace("-", MINUS)
+    text = decimal(f"{fact.value:.{places}f}".removesuffix(".0")).replace("-", MINUS)
     return f"{'0' if text == f'{MINUS}0' else text}{NO_BREAK}{fact.unit}"
 
 
@@ -82,18 +90,21 @@ def summary(result: StepTemperatures) -> str:
     """What the curves show, for whoever does not see them."""
     sentences = [answer(result), *(_course(result, k) for k in range(len(result.curves)))]
     marks = sorted(result.marks, key=lambda mark: mark.time)
-    sentences += [f"After {roughly(mark.time)}: {mark.text}." for mark in marks]
+    sentences += [
+        say("After {time}: {event}.", time=roughly(mark.time), event=mark.text) for mark in marks
+    ]
     return " ".join(sentences)
 
 
 def answer(result: StepTemperatures) -> str:
     """The answer in one sentence."""
     if result.time is None:
-        what = f"{headline(result)}, {interval(result)}" if has_no_time(result) else NEVER
-        return f"{what}: {result.reason.rstrip('.')}."
-    target = "" if result.target is None else f" to {celsius(result.target)}"
-    range_ = interval(result)
-    return f"{headline(result)}{target}{', ' if range_ else ''}{range_}."
+        what = f"{headline(result)}, {interval(result)}" if has_no_time(result) else say(NEVER)
+        return say("{what}: {reason}.", what=what, reason=result.reason.rstrip("."))
+    said = headline(result)
+    if result.target is not None:
+        said = say("{time} to {target}", time=said, target=celsius(result.target))
+    return f"{', '.join(filter(None, (said, interval(result))))}."
 
 
 def _course(result: StepTemperatures, index: int) -> str:
@@ -102,8 +113,13 @@ def _course(result: StepTemperatures, index: int) -> str:
     half = len(curve.times) // 2
     said = [celsius(float(curve.temperatures[k])) for k in dict.fromkeys((0, half, -1))]
     times = [roughly(float(curve.times[k])) for k in dict.fromkeys((0, half, -1))]
-    words = [f"{degrees} after {time}" for degrees, time in zip(said[1:], times[1:], strict=True)]
-    return f"{point_name(curve.name).capitalize()}: {', '.join([f'{said[0]} at first', *words])}."
+    words = [say("{temperature} at first", temperature=said[0])]
+    words += [
+        say("{temperature} after {time}", temperature=degrees, time=time)
+        for degrees, time in zip(said[1:], times[1:], strict=True)
+    ]
+    point = point_name(curve.name).capitalize()
+    return say("{point}: {temperatures}.", point=point, temperatures=", ".join(words))
 
 
 def _signed(value: float) -> str:

@@ -7,12 +7,15 @@ import math
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import OutsideRange, QuantityError
 from entremetry.method.cooking import Heated
+from entremetry.method.effect import BOILED_OFF
+from entremetry.method.step_names import step_name
 from entremetry.physics.reduction import reduce
 from entremetry.quantities import format_length
 from entremetry.timings.bowl_content import bowl_content, mix_of
 from entremetry.timings.start import HELD_AT, stated_temperature
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
+from entremetry.words import say
 
 MEDIUM = (31e3, 20e3, 51e3)  # W/m2 into a pan at medium heat: best, least, most, our_own
 GENTLE = (10e3, 6e3, 18e3)  # W/m2 under eggs and milk, which are not let boil, our_own
@@ -46,17 +49,25 @@ def boiling_answer(reckoning: Reckoning, timed: TimedStep) -> StepTemperatures:
         low=fast,
         high=slow,
         reason="",
-        mostly="how strong the ring is",
-        because="heat of the ring into warming and into boiling water away, 2257 kJ a kilogram",
+        mostly=say("how strong the ring is"),
+        because=say(
+            "heat of the ring into warming and into boiling water away, 2257 kJ a kilogram"
+        ),
         sources=SOURCES,
         assumptions=(
-            f"In a pan {format_length(round(width, 2))} wide; about {_watts(powers[0])} reach what "
-            f"is in it, and {_watts(powers[1])} to {_watts(powers[2])} are tried.",
+            say(
+                "In a pan {width} wide; about {power} reach what is in it, and {least} to {most} "
+                "are tried.",
+                width=format_length(round(width, 2)),
+                power=_watts(powers[0]),
+                least=_watts(powers[1]),
+                most=_watts(powers[2]),
+            ),
         ),
         written_time=timed.step.time,
         facts=(
-            Fact(name="water to boil away", value=gone * 1e3, unit="g"),
-            Fact(name="left in the pan", value=(before - gone) * 1e3, unit="g"),
+            Fact(name=say("water to boil away"), value=gone * 1e3, unit="g"),
+            Fact(name=say("left in the pan"), value=(before - gone) * 1e3, unit="g"),
         ),
     )
 
@@ -77,8 +88,8 @@ def _water(reckoning: Reckoning, timed: TimedStep) -> tuple[float, float]:
     if component is None:
         raise QuantityError("a simmer in the assembly", "a simmer in a component's method")
     made = reckoning.makings[component.id]
-    label = timed.step.id or f"step {timed.number}, {timed.step.step}"
-    lost = [c for c in made.changes if c.step == label and c.mass < 0.0 and "water" in c.reason]
+    name, boiled = step_name(timed.step, timed.number), say(BOILED_OFF)
+    lost = [c for c in made.changes if (c.step, c.reason) == (name, boiled) and c.mass < 0.0]
     if not lost:
         raise QuantityError(
             f"nothing boils away in '{timed.sentence}'",

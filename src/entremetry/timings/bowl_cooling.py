@@ -17,11 +17,13 @@ from entremetry.physics import specific_enthalpy
 from entremetry.physics.bowl import Bowl, Cooling, Liquid, Room, cool
 from entremetry.quantities import format_celsius, format_length, format_mass
 from entremetry.timings.bowl_content import bowl_content, mix_of, steps_before
+from entremetry.timings.cause import with_cause
 from entremetry.timings.component_food import activity_of_water, component_food
 from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
 from entremetry.timings.step_temperatures import Curve, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
+from entremetry.words import say, say_later
 
 DEPTH = 1.0 / 3.0  # a bowl is filled so many times as deep as it is wide, our_own
 AIR_SIDE = 8.0  # W/(m2 K) outside a bowl in still air: convection and a little radiation, our_own
@@ -33,10 +35,10 @@ COLDEST_AIR = 255.15  # K, 2 K above what is known of vapour over water
 LID, SURFACE = 0.3, 0.95  # emissivity of a shiny lid and of food, incropera_2007
 SOURCES = ("incropera_2007", "choi_okos_1986", "our_own")
 UNCERTAIN = (
-    ("how wide the bowl is", {"width": 0.85}, {"width": 1.6}),
-    ("the air over it", {"air": 0.7}, {"air": 1.3}),
-    ("the wall and the stirring", {"wall": 0.6}, {"wall": 1.5}),
-    ("the room", {"room": 2.0}, {"room": -2.0}),
+    (say_later("how wide the bowl is"), {"width": 0.85}, {"width": 1.6}),
+    (say_later("the air over it"), {"air": 0.7}, {"air": 1.3}),
+    (say_later("the wall and the stirring"), {"wall": 0.6}, {"wall": 1.5}),
+    (say_later("the room"), {"room": 2.0}, {"room": -2.0}),
 )
 
 
@@ -78,9 +80,9 @@ def cooling_answer(
         high=high,
         reason=best.reason,
         mostly=mostly,
-        because=(
-            "heat lost by the surface (air, radiation, evaporation) and the wall of the "
-            f"bowl{'; the interval comes mostly from ' + mostly if mostly else ''}"
+        because=with_cause(
+            say("heat lost by the surface (air, radiation, evaporation) and the wall of the bowl"),
+            mostly,
         ),
         sources=SOURCES,
         assumptions=assumptions,
@@ -133,11 +135,27 @@ def _scene(
         humidity=there.humidity or 0.5,
         start=begin,
     )
-    words = (
-        f"{format_mass(liquid.mass)} starts at {format_celsius(begin)} in a metal bowl "
-        f"{format_length(round(width, 2))} wide, stirred now and then"
+    return scene, (*there.assumptions, _in_bowl(scene))
+
+
+def _in_bowl(scene: _Scene) -> str:
+    """What is taken for granted of the bowl."""
+    where = (
+        say_later(
+            "{mass} starts at {start} in a metal bowl {width} wide, stirred now and then, in ice "
+            "water."
+        )
+        if scene.step.ice_bath
+        else say_later(
+            "{mass} starts at {start} in a metal bowl {width} wide, stirred now and then."
+        )
     )
-    return scene, (*there.assumptions, words + (", in ice water." if step.ice_bath else "."))
+    return say(
+        where,
+        mass=format_mass(scene.liquid.mass),
+        start=format_celsius(scene.start),
+        width=format_length(round(scene.width, 2)),
+    )
 
 
 def _liquid(mix: Mix, kind: str, start: float, end: float) -> tuple[Liquid, bool]:
@@ -192,4 +210,4 @@ def _interval(scene: _Scene, best: Cooling) -> tuple[float, float | None, str]:
             widest, mostly = spread, name
     time = float(best.times[-1])
     high = None if endless else time * math.exp(math.sqrt(slower))
-    return time * math.exp(-math.sqrt(faster)), high, mostly
+    return time * math.exp(-math.sqrt(faster)), high, say(mostly) if mostly else ""

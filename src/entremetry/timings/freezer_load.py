@@ -14,6 +14,7 @@ from entremetry.timings.piece_run import run_piece
 from entremetry.timings.place import ROOM
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Fact
+from entremetry.words import say
 
 USUAL_CAPACITY = 10.0  # kg per 24 h: common_practice, domestic freezers freeze 10 to 15
 BLAST_CAPACITY = 120.0  # kg per 24 h, our_own
@@ -71,23 +72,23 @@ def freezer_load(
 
 def load_facts(found: FreezerLoad, pieces: int) -> Iterator[Fact]:
     """The load in numbers a cook can use."""
-    together = f"with {pieces} at once" if pieces > 1 else "with one in it"
+    together = say("with {pieces} at once", pieces=pieces) if pieces > 1 else say("with one in it")
     if found.air is not None:
         yield Fact(
-            name="warmest air in the freezer",
+            name=say("warmest air in the freezer"),
             value=found.air - 273.15,
             unit="°C",
             because=together,
         )
         if found.time is not None and found.air > found.set_point + FELT:
             yield Fact(
-                name="time in the air so warmed",
+                name=say("time in the air so warmed"),
                 value=found.time / 3600.0,
                 unit="h",
                 because=together,
             )
     yield Fact(
-        name="pieces at once that do no harm",
+        name=say("pieces at once that do no harm"),
         value=float(found.most_pieces),
         unit="pieces",
         because=_harmless(found, pieces),
@@ -95,10 +96,15 @@ def load_facts(found: FreezerLoad, pieces: int) -> Iterator[Fact]:
 
 
 def _harmless(found: FreezerLoad, pieces: int) -> str:
-    words = "what is already in the freezer stays below -15 °C"
     if found.air is None:
-        return f"{words}; {pieces} at once are far too much for it"
-    return f"{words} (not looked further)" if found.most_pieces == MOST else words
+        return say(
+            "what is already in the freezer stays below -15 °C; {pieces} at once are far too much "
+            "for it",
+            pieces=pieces,
+        )
+    if found.most_pieces == MOST:
+        return say("what is already in the freezer stays below -15 °C (not looked further)")
+    return say("what is already in the freezer stays below -15 °C")
 
 
 def _time(setting: Setting, coarse: PieceBody, done: Load, alone: float) -> float | None:

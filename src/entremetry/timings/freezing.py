@@ -17,6 +17,7 @@ from entremetry.timings.piece_regions import components_of
 from entremetry.timings.place import place
 from entremetry.timings.setting import Setting, setting
 from entremetry.timings.start import ready_temperature
+from entremetry.words import say
 
 
 def freezing(
@@ -31,7 +32,10 @@ def freezing(
     inside = components_of(placed)
     ready = {component: _ready(reckoning, component, kitchen) for component in inside}
     names = reckoning.dessert.names
-    told = (f"{names[c]} at {format_celsius(t)}, {how}" for c, (t, how) in ready.items())
+    told = (
+        say("{name} at {temperature}, {how}", name=names[c], temperature=format_celsius(t), how=how)
+        for c, (t, how) in ready.items()
+    )
     wall = mould_wall(reckoning.dessert.mould)
     return setting(
         placed=placed,
@@ -41,7 +45,7 @@ def freezing(
         place=place(step.where or "freezer", step.on, kitchen),
         foot=CLOSED_END,
         walls={CLOSED_END: wall, WALL: wall},
-        said=(f"At the start: {'; '.join(told)}.",),
+        said=(say("At the start: {parts}.", parts="; ".join(told)),),
         most_cells=most_cells,
     )
 
@@ -71,8 +75,12 @@ def freezing_insert(
         foot=CLOSED_END,
         walls={CLOSED_END: SILICONE, WALL: SILICONE},
         said=(
-            "The insert is frozen in a silicone mould of its own shape.",
-            f"It starts at {format_celsius(temperature)}, {how}.",
+            say("The insert is frozen in a silicone mould of its own shape."),
+            say(
+                "It starts at {temperature}, {how}.",
+                temperature=format_celsius(temperature),
+                how=how,
+            ),
         ),
     )
 
@@ -84,7 +92,7 @@ def _ready(
     component = next(c for c in reckoning.dessert.components if c.id == component_id)
     folded = folded_temperature(reckoning, component, kitchen)
     if folded is not None:
-        return folded, "as the fold leaves it"
+        return folded, say("as the fold leaves it")
     return ready_temperature(component.steps, place("room", None, kitchen).temperature)
 
 

@@ -22,6 +22,7 @@ from entremetry.timings.piece_regions import main_part
 from entremetry.timings.place import place
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
+from entremetry.words import say, say_later
 
 SURPLUS = 3.0  # poured over a piece, in masses of what stays, where the author states none
 COOLEST, WARMEST = 296.15, 318.15  # K: between which pour temperatures are tried
@@ -36,9 +37,11 @@ USUAL_GLAZE = Fluidity(
 )
 """Flow of a gelatine and glucose glaze: from_memory, no measured curve was found. It sets at
 22 °C, as gelatine of 200 Bloom at 1.5 % does."""
-TOO_COOL = "cooler, the film is thicker than 3 mm or does not run off"
-LOOKED = "warmer was not tried"
-TOO_WARM = "warmer, it is thinner than 0.8 mm, melts the piece or does not set in 4 minutes"
+TOO_COOL = say_later("cooler, the film is thicker than 3 mm or does not run off")
+LOOKED = say_later("warmer was not tried")
+TOO_WARM = say_later(
+    "warmer, it is thinner than 0.8 mm, melts the piece or does not set in 4 minutes"
+)
 SOURCES = ("lee_2016", "carslaw_jaeger_1959", "from_memory")
 
 
@@ -81,9 +84,9 @@ def glazing_answer(
         time=done.set_time,
         low=None if done.set_time is None else 0.5 * done.set_time,
         high=None if done.set_time is None else 2.0 * done.set_time,
-        reason="" if done.set_time is not None else "the film has not set within 5 minutes",
-        mostly="how thick this glaze is, which nobody has measured",
-        because="heat through film and piece, the film draining as it thickens",
+        reason="" if done.set_time is not None else say("the film has not set within 5 minutes"),
+        mostly=say("how thick this glaze is, which nobody has measured"),
+        because=say("heat through film and piece, the film draining as it thickens"),
         sources=SOURCES,
         assumptions=_assumptions(poured, cold),
         written_time=timed.step.time,
@@ -145,31 +148,42 @@ def _edge(good: Callable[[float], bool], inside: float, limit: float) -> float:
 
 
 def _facts(done: Pour, window: tuple[float, float] | None) -> Iterator[Fact]:
-    yield Fact(name="film on top", value=done.pole * 1e3, unit="mm")
-    yield Fact(name="film at the edge", value=done.edge * 1e3, unit="mm")
-    yield Fact(name="stays on one piece", value=done.stays * 1e3, unit="g")
-    yield Fact(name="runs off one piece", value=done.runs_off * 1e3, unit="g")
+    yield Fact(name=say("film on top"), value=done.pole * 1e3, unit="mm")
+    yield Fact(name=say("film at the edge"), value=done.edge * 1e3, unit="mm")
+    yield Fact(name=say("stays on one piece"), value=done.stays * 1e3, unit="g")
+    yield Fact(name=say("runs off one piece"), value=done.runs_off * 1e3, unit="g")
     yield Fact(
-        name="temperature where glaze and piece touch",
+        name=say("temperature where glaze and piece touch"),
         value=done.contact - 273.15,
         unit="°C",
-        because="below about 20 °C the film sets where it lies, above it slides",
+        because=say("below about 20 °C the film sets where it lies, above it slides"),
     )
-    yield Fact(name="depth that melts", value=done.melt_depth * 1e3, unit="mm")
+    yield Fact(name=say("depth that melts"), value=done.melt_depth * 1e3, unit="mm")
     if window is not None:
-        yield Fact(name="pour from", value=window[0] - 273.15, unit="°C", because=TOO_COOL)
         yield Fact(
-            name="pour up to",
+            name=say("pour from"),
+            value=window[0] - 273.15,
+            unit="°C",
+            because=say(TOO_COOL),
+        )
+        yield Fact(
+            name=say("pour up to"),
             value=window[1] - 273.15,
             unit="°C",
-            because=LOOKED if window[1] >= WARMEST else TOO_WARM,
+            because=say(LOOKED if window[1] >= WARMEST else TOO_WARM),
         )
 
 
 def _assumptions(poured: float, cold: float) -> tuple[str, ...]:
     return (
-        f"The piece is at {format_celsius(cold)} and taken as a dome of the same area; "
-        f"{format_mass(poured)} is poured over it.",
-        "The glaze is taken to flow like a usual gelatine and glucose glaze (1 Pa s at 35 °C, "
-        "4 Pa s at 28 °C, set at 22 °C, from memory): no measured curve was found.",
+        say(
+            "The piece is at {temperature} and taken as a dome of the same area; {mass} is poured "
+            "over it.",
+            temperature=format_celsius(cold),
+            mass=format_mass(poured),
+        ),
+        say(
+            "The glaze is taken to flow like a usual gelatine and glucose glaze (1 Pa s at 35 °C, "
+            "4 Pa s at 28 °C, set at 22 °C, from memory): no measured curve was found."
+        ),
     )

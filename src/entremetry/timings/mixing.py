@@ -24,6 +24,7 @@ from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
+from entremetry.words import say
 
 CREAM_AT = 279.15  # K, 6 °C: whipped cream out of a cold bowl, common_practice
 AIMED_AT = 298.15  # K, 25 °C: above the setting of gelatine, below the melting of the foam
@@ -60,14 +61,16 @@ def mixing_answer(
         time=None,
         low=None,
         high=None,
-        reason="a matter of a minute or two; what counts is where the temperature lands",
+        reason=say("a matter of a minute or two; what counts is where the temperature lands"),
         mostly="",
-        because="heat kept: what the base loses is what the rest gains, melting fat included",
+        because=say("heat kept: what the base loses is what the rest gains, melting fat included"),
         sources=SOURCES,
         assumptions=(
-            f"The base is at {format_celsius(base.temperature)}, what is added at "
-            f"{format_celsius(added.temperature)}; "
-            "the bowl takes no heat.",
+            say(
+                "The base is at {base}, what is added at {added}; the bowl takes no heat.",
+                base=format_celsius(base.temperature),
+                added=format_celsius(added.temperature),
+            ),
         ),
         written_time=timed.step.time,
         facts=(*_facts(base, added), *_without_melting(reckoning, timed, kitchen)),
@@ -130,17 +133,23 @@ def _without_melting(
     sides = _sides(reckoning, timed.component, timed.number - 1, kitchen, fat_melts=False)
     if sides is not None:
         yield Fact(
-            name="temperature if no fat melted",
+            name=say("temperature if no fat melted"),
             value=mixing_temperature(sides) - 273.15,
             unit="°C",
-            because="as one reckons by hand; the hard fat of cold cream takes up heat as it melts",
+            because=say(
+                "as one reckons by hand; the hard fat of cold cream takes up heat as it melts"
+            ),
         )
 
 
 def _facts(base: Part, added: Part) -> Iterator[Fact]:
-    masses = f"{format_mass(base.mass)} of base and {format_mass(added.mass)} folded in"
+    masses = say(
+        "{base} of base and {added} folded in",
+        base=format_mass(base.mass),
+        added=format_mass(added.mass),
+    )
     yield Fact(
-        name="temperature of the mix",
+        name=say("temperature of the mix"),
         value=mixing_temperature((base, added)) - 273.15,
         unit="°C",
         because=masses,
@@ -150,8 +159,10 @@ def _facts(base: Part, added: Part) -> Iterator[Fact]:
     except OutsideRange:
         return
     yield Fact(
-        name="base needed for a mix of 25 °C",
+        name=say("base needed for a mix of 25 °C"),
         value=needed - 273.15,
         unit="°C",
-        because="above the setting of gelatine (about 20 °C), below 30 °C where the foam melts",
+        because=say(
+            "above the setting of gelatine (about 20 °C), below 30 °C where the foam melts"
+        ),
     )

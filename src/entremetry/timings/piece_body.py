@@ -16,12 +16,15 @@ from entremetry.physics.material import Material
 from entremetry.shapes import Box, Floats, Solid
 from entremetry.timings.half_outline import STRAIGHT, Lie, closed, enclosed, half_wall, lie_of
 from entremetry.timings.piece_regions import contacts, main_part, regions
+from entremetry.words import say, say_later
 
 CLOSED_END, WALL, OPENING, AXIS = "closed end", "wall", "opening", "axis"
 FINEST = 1e-3  # m
 MOST_CELLS = 1600
 GRAIN = 0.25e-3  # m across and high; in less, sweeps along each axis in turn lose their pace
 INSIDE = 2e-3  # m: how far the edge is watched from the wall
+WATCHED = {"heart": say_later("heart"), "edge": say_later("edge")}
+"""What the points are called that no component has."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -164,7 +167,7 @@ def _middle(whole: Outline, level: float) -> float:
 
 def _roughly(cavity: Solid, lie: Lie) -> str:
     if lie is not Lie.ROUND:
-        return "cut across the middle of its length, the ends left out"
+        return say("cut across the middle of its length, the ends left out")
     if isinstance(cavity, Box) or not hasattr(cavity, "profile"):
-        return "taken as the round piece of the same height, areas and wall"
+        return say("taken as the round piece of the same height, areas and wall")
     return ""

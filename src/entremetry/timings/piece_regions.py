@@ -15,6 +15,7 @@ from entremetry.physics.material import Material
 from entremetry.shapes import Floats
 from entremetry.timings.half_outline import Lie, between, half_wall, is_ring, mirrored
 from entremetry.timings.mould_wall import LAID
+from entremetry.words import say, say_as
 
 THINNEST = 1e-6  # m: a slice thinner than this is no part
 ON_EACH_OTHER = 1e-4  # m between two solids that nothing can flow in
@@ -59,9 +60,16 @@ def regions(
     ]
     for number, inclusion in enumerate(kept):
         found += _slices(inclusion, number, layers, materials[inclusion.component], lie)
-    names = dict.fromkeys(part.name for part in left_out)
-    words = f"{' and '.join(names)} left out, not being in the middle of it" if names else ""
-    return tuple(found), words
+    names = tuple(dict.fromkeys(part.name for part in left_out))
+    return tuple(found), _without(names)
+
+
+def _without(names: Sequence[str]) -> str:
+    """What is left out of the section, in words; nothing if that is nothing."""
+    if not names:
+        return ""
+    joined = say_as("between two things", " and ").join(names)
+    return say("{parts} left out, not being in the middle of it", parts=joined)
 
 
 def contacts(placed: Placed, found: Sequence[Region], lie: Lie) -> tuple[Contact, ...]:

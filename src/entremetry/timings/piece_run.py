@@ -13,6 +13,7 @@ from entremetry.physics.conduction.run import Course, run
 from entremetry.physics.conduction.stage import Stage
 from entremetry.physics.uncertainty import interval
 from entremetry.shapes import Floats
+from entremetry.timings.cause import chief_cause
 from entremetry.timings.piece_body import PieceBody
 from entremetry.timings.step_temperatures import Field
 
@@ -57,7 +58,7 @@ def band(piece: PieceBody, start: Mapping[str, float], stage: Stage, best: Histo
         best=best.end,
         low=found.low * scale,
         high=found.high * scale if math.isfinite(found.high) else None,
-        mostly=found.reason.removeprefix("mostly ").partition(":")[0],
+        mostly=chief_cause(found.shares),
     )
 
 

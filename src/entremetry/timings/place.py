@@ -9,6 +9,7 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.physics.conduction.surroundings import Surroundings
 from entremetry.physics.support import BOXED_AIR, Support, contact_coefficient
 from entremetry.quantities import format_celsius
+from entremetry.words import say, say_later
 
 HOME_FREEZER = 255.15  # K
 BLAST = 243.15  # K
@@ -20,6 +21,37 @@ SPAN = 10.0  # K, the difference at which a still-air coefficient is given
 STILL_AIR = 4.3  # W/(m2 K) at SPAN on a piece of 10 cm: churchill_1983, see the theory page
 FAN_AIR = 11.0  # W/(m2 K), our_own
 BLAST_AIR = 20.0  # W/(m2 K), our_own: blast freezers are "typically less than 50"
+NAMES = {
+    "freezer": say_later("freezer"),
+    "blast freezer": say_later("blast freezer"),
+    "fridge": say_later("fridge"),
+    "room": say_later("room"),
+}
+ASSUMED = {
+    "freezer": say_later(
+        "A freezer of {temperature} is assumed, the piece {standing}; describe your kitchen to be "
+        "exact."
+    ),
+    "blast freezer": say_later(
+        "A blast freezer of {temperature} is assumed, the piece {standing}; describe your kitchen "
+        "to be exact."
+    ),
+    "fridge": say_later(
+        "A fridge of {temperature} is assumed, the piece {standing}; describe your kitchen to be "
+        "exact."
+    ),
+    "room": say_later(
+        "A room of {temperature} is assumed, the piece {standing}; describe your kitchen to be "
+        "exact."
+    ),
+}
+STANDING = {
+    Support.METAL_SHELF: say_later("on a metal shelf"),
+    Support.WIRE_SHELF: say_later("on a wire shelf"),
+    Support.GLASS_SHELF: say_later("on a glass shelf"),
+    Support.BOARD: say_later("on a board"),
+    Support.BOX: say_later("on a box"),
+}
 HUMIDITY = {"freezer": None, "blast freezer": None, "fridge": 0.7, "room": 0.5}
 
 
@@ -83,7 +115,7 @@ def place(kind: str, support: Support | None, kitchen: KitchenDocument | None) -
 def _freezer(kind: str, support: Support | None, kitchen: KitchenDocument | None) -> Place:
     blast = kind == "blast freezer"
     owned = [f for f in kitchen.freezers if f.blast == blast] if kitchen else []
-    temperature, on, name = (BLAST if blast else HOME_FREEZER), Support.WIRE_SHELF, kind
+    temperature, on, name = (BLAST if blast else HOME_FREEZER), Support.WIRE_SHELF, say(NAMES[kind])
     if owned:
         temperature, on, name = owned[0].temperature, owned[0].stands_on, owned[0].name
     return Place(
@@ -100,7 +132,7 @@ def _freezer(kind: str, support: Support | None, kitchen: KitchenDocument | None
 
 def _fridge(support: Support | None, kitchen: KitchenDocument | None) -> Place:
     owned = kitchen.fridges if kitchen else []
-    temperature, on, name, fan = HOME_FRIDGE, Support.GLASS_SHELF, "fridge", False
+    temperature, on, name, fan = HOME_FRIDGE, Support.GLASS_SHELF, say(NAMES["fridge"]), False
     if owned:
         chosen = owned[0]
         temperature, on = chosen.temperature, chosen.stands_on
@@ -123,7 +155,7 @@ def _room(support: Support | None, kitchen: KitchenDocument | None) -> Place:
     on = support or Support.BOARD
     assumed = () if stated is not None else (_assumed("room", temperature, on),)
     return Place(
-        name="room",
+        name=say(NAMES["room"]),
         kind="room",
         temperature=temperature,
         convection=STILL_AIR,
@@ -135,7 +167,8 @@ def _room(support: Support | None, kitchen: KitchenDocument | None) -> Place:
 
 
 def _assumed(kind: str, temperature: float, support: Support) -> str:
-    return (
-        f"A {kind} of {format_celsius(temperature)} is assumed, the piece on a {support}; "
-        "describe your kitchen to be exact."
+    return say(
+        ASSUMED[kind],
+        temperature=format_celsius(temperature),
+        standing=say(STANDING[support]),
     )

@@ -24,13 +24,16 @@ from entremetry.timings.half_outline import STRAIGHT, enclosed
 from entremetry.timings.piece_body import PieceBody
 from entremetry.timings.setting import Setting
 from entremetry.timings.step_temperatures import Fact
+from entremetry.words import say, say_later
 
 EVEN = 1.5  # largest over smallest coefficient; with a shelf's, Pham's formula is 20 to 30 % short
 LEFT = 0.3  # of the way from the freezing point to the air; closer to the air it is 20 % short
 THAWED, NEARLY = 273.15, 0.5  # K, the one end of the thawing formula
 COLDER = 5.0  # K from the cold end of the table, over which the frozen food's own heat is read
 DIMENSIONS = {1.0: Form.SLAB, 2.0: Form.CYLINDER, 3.0: Form.SPHERE}
-WORDS = "a closed formula for one body in even surroundings, within about 25 % for such a piece"
+WORDS = say_later(
+    "a closed formula for one body in even surroundings, within about 25 % for such a piece"
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,22 +49,33 @@ class _Simple:
     end: float
 
 
-def second_opinion(setting: Setting) -> Iterator[Fact]:
-    """Times by formulas, each where piece, place and target lie in its range.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Formula:
+    """A formula for the time of a simple piece [s], its name and its source."""
+
+    name: str
+    time: Callable[[_Simple], float]
+    source: str
+
+
+def second_opinions(setting: Setting) -> tuple[tuple[Fact, str], ...]:
+    """Times by formulas with their sources, each where piece, place and target lie in its range.
 
     Nothing for a piece of several materials, for what does not freeze, and for faces whose
     coefficients differ by more than half.
     """
     until = setting.stage.until
-    if until is None:
-        return
-    ways = FREEZING if until.falling else THAWING
-    for name, way in ways.items():
+    return tuple(_opinions(setting, until)) if until else ()
+
+
+def _opinions(setting: Setting, until: Target) -> Iterator[tuple[Fact, str]]:
+    for formula in FREEZING if until.falling else THAWING:
         try:
-            time = way(_simple(setting, until))
+            time = formula.time(_simple(setting, until))
         except OutsideRange:  # not a case for this formula
             continue
-        yield Fact(name=name, value=time / 3600.0, unit="h", because=WORDS)
+        fact = Fact(name=say(formula.name), value=time / 3600.0, unit="h", because=say(WORDS))
+        yield fact, formula.source
 
 
 def _pham(piece: _Simple) -> float:
@@ -102,16 +116,19 @@ def _cleland_thawing(piece: _Simple) -> float:
     )
 
 
-FREEZING: dict[str, Callable[[_Simple], float]] = {
-    "time by Pham's formula": _pham,
-    "time by Cleland and Earle's formula": _cleland_earle,
-}
-THAWING: dict[str, Callable[[_Simple], float]] = {"time by Cleland's formula": _cleland_thawing}
-SOURCE_OF = {
-    "time by Pham's formula": "pham_1986",
-    "time by Cleland and Earle's formula": "cleland_earle_1984",
-    "time by Cleland's formula": "cleland_1986",
-}
+FREEZING = (
+    _Formula(name=say_later("time by Pham's formula"), time=_pham, source="pham_1986"),
+    _Formula(
+        name=say_later("time by Cleland and Earle's formula"),
+        time=_cleland_earle,
+        source="cleland_earle_1984",
+    ),
+)
+THAWING = (
+    _Formula(
+        name=say_later("time by Cleland's formula"), time=_cleland_thawing, source="cleland_1986"
+    ),
+)
 
 
 def _simple(setting: Setting, until: Target) -> _Simple:

@@ -20,6 +20,7 @@ from entremetry.timings.piece_body import (
     piece_body,
 )
 from entremetry.timings.place import Place
+from entremetry.words import decimal, say
 
 FACES = (CLOSED_END, WALL, OPENING)
 
@@ -83,12 +84,15 @@ def _target(step: FreezeUntil | ThawUntil) -> Target | None:
 
 
 def _shape(piece: PieceBody) -> tuple[str, ...]:
-    shape = (f"The shape is {piece.roughly}.",) if piece.roughly else ()
-    gap = f"Solids that lie on each other have {AIR_GAP * 1e3:.1f} mm of air between them."
+    shape = (say("The shape is {roughly}.", roughly=piece.roughly),) if piece.roughly else ()
+    gap = say(
+        "Solids that lie on each other have {gap} mm of air between them.",
+        gap=decimal(f"{AIR_GAP * 1e3:.1f}"),
+    )
     return (*shape, gap) if piece.laid else shape
 
 
 def _standing(faces: list[str], foot: str) -> tuple[str, ...]:
     if foot in faces:
         return ()
-    return ("It is round below and hardly touches what it stands on, so only the air counts.",)
+    return (say("It is round below and hardly touches what it stands on, so only the air counts."),)

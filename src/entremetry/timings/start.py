@@ -8,6 +8,7 @@ from entremetry.method.cooking import CoolTo, Heated, Simmer
 from entremetry.method.shaping import Bake
 from entremetry.method.step import AnyStep
 from entremetry.method.waiting import FreezeUntil, Rest
+from entremetry.words import say
 
 BOILING = 373.15  # K; what simmers and states nothing else
 HELD_AT = 293.15  # K; what has no temperature in its method is taken to be at that of the room
@@ -20,16 +21,16 @@ def ready_temperature(steps: Sequence[AnyStep], room: float = HELD_AT) -> tuple[
     """
     for step in reversed(steps):
         if isinstance(step, FreezeUntil) and step.temperature is not None:
-            return step.temperature, "frozen before"
+            return step.temperature, say("frozen before")
         if isinstance(step, CoolTo):
-            return step.temperature, "as it was cooled"
+            return step.temperature, say("as it was cooled")
         if isinstance(step, Rest) and step.temperature is not None:
-            return step.temperature, "as it rested"
+            return step.temperature, say("as it rested")
         if isinstance(step, Bake):
-            return room, "baked and cooled to the room"
+            return room, say("baked and cooled to the room")
         if isinstance(step, Heated) and step.temperature is not None:
-            return step.temperature, "as it was heated"
-    return room, "at the room's temperature"
+            return step.temperature, say("as it was heated")
+    return room, say("at the room's temperature")
 
 
 def stated_temperature(steps: Sequence[AnyStep]) -> float | None:

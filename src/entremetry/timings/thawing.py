@@ -19,6 +19,7 @@ from entremetry.timings.piece_body import CLOSED_END, MOST_CELLS, OPENING, WALL
 from entremetry.timings.piece_regions import components_of
 from entremetry.timings.place import place
 from entremetry.timings.setting import FACES, Setting, setting
+from entremetry.words import decimal, say
 
 GLAZE_CONDUCTIVITY = 0.4  # W/(m K), our_own: syrup with gelatine at 60 to 70 °Brix
 GLAZE_HEAT = 3.3e6  # J/(m3 K), the same
@@ -45,7 +46,7 @@ def thawing(
         place=place(step.where or "fridge", step.on, kitchen),
         foot=foot,
         walls=walls,
-        said=(f"The piece leaves the freezer at {format_celsius(cold)}.", *_laid(walls)),
+        said=(_leaving(cold), *_laid(walls)),
         most_cells=most_cells,
     )
 
@@ -69,11 +70,20 @@ def _worn(reckoning: Reckoning, foot: str) -> dict[str, Wall]:
     return found | {foot: base} if base else found
 
 
+def _leaving(cold: float) -> str:
+    return say("The piece leaves the freezer at {temperature}.", temperature=format_celsius(cold))
+
+
 def _laid(walls: Mapping[str, Wall]) -> tuple[str, ...]:
     """Words on the air between a set piece and the base that it was put on."""
     if not any(wall.contact > 0.0 for wall in walls.values()):
         return ()
-    return (f"Between the piece and its base there is {AIR_GAP * 1e3:.1f} mm of air on the whole.",)
+    return (
+        say(
+            "Between the piece and its base there is {gap} mm of air on the whole.",
+            gap=decimal(f"{AIR_GAP * 1e3:.1f}"),
+        ),
+    )
 
 
 def _film(reckoning: Reckoning) -> Wall | None:

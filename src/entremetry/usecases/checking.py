@@ -15,7 +15,13 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.store.files import read_text
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import timed_steps
-from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+from entremetry.usecases.batch import (
+    Surroundings,
+    reckoned,
+    reckoned_as_spoken,
+    surroundings,
+    surroundings_of,
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,9 +67,9 @@ def checks_of_text(
     mould: str | None = None,
     times: bool = True,
 ) -> Checked:
-    """Every bench check of a document at hand as text; see `checks`."""
+    """Every bench check of a document at hand as text, in the spoken language; see `checks`."""
     around = surroundings(kitchen_text, "kitchen")
-    return _checked(reckoned(text, file, around, mould), around.kitchen, times)
+    return _checked(reckoned_as_spoken(text, file, around, mould), around.kitchen, times)
 
 
 def checked_in(text: str, file: str, around: Surroundings, *, times: bool = True) -> Checked:

@@ -19,9 +19,14 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlanAtBench:
-    """A plan as it was made, the same as it stands now, and what was told since it was made."""
+    """A plan as it was made, the same as it stands now, and what was told since it was made.
+
+    `language` is the one that it was made in: its sentences hold what the documents said then, so
+    they are kept and not told again.
+    """
 
     kept: KeptPlan
+    language: str
     made: Agenda
     agenda: Agenda
     told: tuple[BenchEntry, ...]
@@ -53,6 +58,7 @@ def plan_at_bench(library: Library, plan_id: int, *, now: datetime) -> PlanAtBen
     found = record(planned.agenda, told, heard=kept.heard, now=now)
     return PlanAtBench(
         kept=kept,
+        language=planned.language,
         made=planned.agenda,
         agenda=agenda_with(planned, found),
         told=tuple(entry for entry in told if entry.number > kept.heard),

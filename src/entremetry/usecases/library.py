@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.store import Draft, Kind, Revision, StoredDocument
+from entremetry.words import current
 
 if TYPE_CHECKING:
     from entremetry.store.library import Library
@@ -64,6 +65,17 @@ def dessert_name(dessert_id: str, text: str) -> str:
         return read_dessert(text, file=dessert_id)[0].name
     except DocumentError:
         return dessert_id.replace("-", " ").capitalize()
+
+
+def spoken_name(dessert_id: str, text: str) -> str:
+    """The same in the language that is spoken, if the author gives it there."""
+    from entremetry.dessert.reading import read_dessert
+    from entremetry.dessert.translating import translated
+
+    try:
+        return translated(read_dessert(text, file=dessert_id)[0], current().code).name
+    except DocumentError:
+        return dessert_name(dessert_id, text)
 
 
 def listed_name(dessert_id: str, text: str) -> str:

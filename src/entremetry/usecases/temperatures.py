@@ -9,7 +9,12 @@ from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import TimedStep, timed_steps
-from entremetry.usecases.batch import reckoned, surroundings, surroundings_of
+from entremetry.usecases.batch import (
+    reckoned,
+    reckoned_as_spoken,
+    surroundings,
+    surroundings_of,
+)
 
 
 def temperatures(
@@ -36,10 +41,11 @@ def temperatures_of_text(
     kitchen_text: str | None = None,
     pictures: bool = True,
 ) -> StepTemperatures:
-    """Temperatures of one step of a document at hand as text."""
+    """Temperatures of one step of a document at hand as text, in the spoken language."""
     around = surroundings(kitchen_text, "kitchen")
     require_fresh_kernels()
-    return answer(reckoned(text, file, around), step, around.kitchen, pictures=pictures)
+    found = reckoned_as_spoken(text, file, around)
+    return answer(found, step, around.kitchen, pictures=pictures)
 
 
 def timed_steps_of_text(
@@ -47,7 +53,7 @@ def timed_steps_of_text(
 ) -> tuple[TimedStep, ...]:
     """The steps that can be timed, in the order of the work."""
     around = surroundings(kitchen_text, "kitchen")
-    return timed_steps(reckoned(text, file, around).dessert)
+    return timed_steps(reckoned_as_spoken(text, file, around).dessert)
 
 
 def timed_steps_of(path: Path, *, kitchen: Path | None = None) -> tuple[TimedStep, ...]:

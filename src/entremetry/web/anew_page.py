@@ -10,7 +10,8 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
-from entremetry.agenda.agenda import AgendaTask
+from entremetry.agenda.agenda import Agenda, AgendaTask
+from entremetry.agenda.local_time import clock
 from entremetry.usecases.kept_plans import PlanAnew, keep_plan_anew, plan_anew
 from entremetry.web.forms import Form
 from entremetry.web.making_page import GONE, address_of, work_of
@@ -22,6 +23,7 @@ from entremetry.web.plan_work import Made, Making
 from entremetry.web.plans_page import NOT_DECIDED
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.planning import Limits
@@ -38,7 +40,7 @@ class Moved:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AnewPage:
-    """Context of plan_anew.html."""
+    """Context of plan_anew.html; `language` is the one that the plan is told in."""
 
     template: ClassVar[str] = "plan_anew.html"
     id: int
@@ -50,6 +52,7 @@ class AnewPage:
     changes: tuple[str, ...]
     moved: tuple[Moved, ...]
     days: tuple[DayShown, ...]
+    language: str
 
 
 def tell(request: Request, form: Form) -> Response:
@@ -83,11 +86,12 @@ def show_anew(request: Request) -> Response:
         key=request.path_params["key"],
         name=anew.kept.name,
         summary=summary(agenda),
-        trouble="" if agenda.tasks else (NOT_DECIDED if agenda.undecided else "No plan is left."),
+        trouble="" if agenda.tasks else _trouble(agenda),
         conflicts=agenda.conflicts,
         changes=agenda.changes,
         moved=tuple(_moved(task) for task in agenda.tasks if task.moved),
         days=days_shown(agenda.tasks, agenda.sessions, agenda.served),
+        language=anew.planned.language,
     )
     return rendered(request, page)
 
@@ -103,8 +107,12 @@ def _anew(request: Request) -> PlanAnew:
     making = work_of(request).find(request.path_params["key"])
     made = making.result(0.0) if making else None
     if made is None or made.anew is None or made.anew.kept.id != request.path_params["id"]:
-        raise HTTPException(410, GONE)
+        raise HTTPException(410, say(GONE))
     return made.anew
+
+
+def _trouble(agenda: Agenda) -> str:
+    return say(NOT_DECIDED) if agenda.undecided else say("No plan is left.")
 
 
 def _moved(task: AgendaTask) -> Moved:
@@ -112,6 +120,8 @@ def _moved(task: AgendaTask) -> Moved:
     ends = clock_from(task.end, task.start)
     return Moved(
         what=f"{name}: {task.text}",
-        when=f"{day(task.start)}, {task.start:%H:%M} to {ends}",
+        when=say(
+            "{day}, {first} to {last}", day=day(task.start), first=clock(task.start), last=ends
+        ),
         by=moved_words(task.moved),
     )

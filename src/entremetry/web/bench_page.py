@@ -17,11 +17,13 @@ from entremetry.publish.typography import typeset
 from entremetry.store import BenchEntry
 from entremetry.usecases.kept_plans import PlanAtBench
 from entremetry.web.assets import FOLDER, address
+from entremetry.web.bench_words import bench_words
 from entremetry.web.forms import Form
 from entremetry.web.plan_page import asked_plan
 from entremetry.web.plan_telling import told_from_bench
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import speaking
 
 WORKER = "bench_worker.js"
 MARKED = ("workbench.css", "bench.css", "bench.js", "mark.svg")
@@ -38,17 +40,18 @@ FONTS = ("vendor/young-serif-5.3.0.woff2", "vendor/figtree-5.3.0.woff2")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BenchPage:
-    """Context of bench.html."""
+    """Context of bench.html; `words` are the messages of its scripts, as JSON."""
 
     template: ClassVar[str] = "bench.html"
     id: int
     name: str
+    words: str
 
 
 def show_bench(request: Request) -> Response:
     """GET /plans/{id}/bench"""
     found = asked_plan(request)
-    return rendered(request, BenchPage(id=found.kept.id, name=found.kept.name))
+    return rendered(request, BenchPage(id=found.kept.id, name=found.kept.name, words=bench_words()))
 
 
 def send_data(request: Request) -> Response:
@@ -91,15 +94,18 @@ def static_files() -> tuple[str, ...]:
 def bench_object(found: PlanAtBench) -> dict[str, object]:
     """What the bench goes by."""
     agenda = found.made
+    with speaking(found.language):
+        tasks = [_typeset(task) for task in agenda.tasks]
     return {
         "plan": found.kept.id,
+        "language": found.language,
         "made_at": found.kept.made_at.isoformat(),
         "zone": agenda.zone,
         "served": [
             {"name": each.name, "pieces": each.pieces, "at": each.at.isoformat()}
             for each in agenda.served
         ],
-        "tasks": [_typeset(task) for task in agenda.tasks],
+        "tasks": tasks,
         "told": [entry_object(entry) for entry in found.told],
     }
 

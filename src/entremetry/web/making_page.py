@@ -14,10 +14,11 @@ from entremetry.web.forms import Form
 from entremetry.web.plan_words import FIRST, progress_rows
 from entremetry.web.plan_work import Making, PlanWork
 from entremetry.web.rendering import rendered
+from entremetry.words import say, say_later
 
 AT_ONCE = 0.5  # s that a page waits for a plan before it is sent without
 LISTENING = 1.0  # s that a page which asks again is kept waiting
-GONE = (
+GONE = say_later(
     "This plan was being made when the workbench stopped, or long ago. "
     "Go back, and ask for it again."
 )
@@ -89,7 +90,7 @@ def address_of(making: Making) -> str:
 def _making(request: Request) -> Making:
     found = work_of(request).find(request.path_params["key"])
     if found is None:
-        raise HTTPException(410, GONE)
+        raise HTTPException(410, say(GONE))
     return found
 
 
@@ -99,7 +100,7 @@ def _page(kind: type[MakingPage], making: Making, trouble: str = "") -> MakingPa
         address=address_of(making),
         back=making.back,
         rows=progress_rows(making.best),
-        words="" if making.best else FIRST,
+        words="" if making.best else say(FIRST),
         stopping=making.stopped,
         trouble=trouble,
     )

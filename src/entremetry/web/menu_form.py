@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from entremetry.store import StoredDocument
 from entremetry.web.forms import Form
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.usecases.plans import Course
@@ -16,7 +17,6 @@ if TYPE_CHECKING:
 SATURDAY = 5
 HOUR = 19
 MOST_PIECES = 10_000
-WHEN = "a day and an hour, such as 2026-11-28 19:00"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,17 +56,19 @@ def menu(form: Form, desserts: tuple[StoredDocument, ...]) -> Menu:
 
 
 def _faults(form: Form, chosen: tuple[StoredDocument, ...]) -> dict[str, str]:
-    faults = {} if chosen else {"desserts": "Choose at least one dessert."}
+    faults = {} if chosen else {"desserts": say("Choose at least one dessert.")}
     for each in chosen:
         name = f"pieces:{each.id}"
         pieces = form.whole_number(name)
         if form.line(name) and not (pieces and pieces <= MOST_PIECES):
-            faults[name] = f"Found '{form.line(name)[:40]}'; a whole number from 1."
+            faults[name] = say(
+                "Found '{found}'; a whole number from 1.", found=form.line(name)[:40]
+            )
     hours = ["serve", "begin", *(f"serve:{each.id}" for each in chosen)]
     for name in hours:
         said = form.line(name)
         if (said or name == "serve") and moment(said) is None:
-            faults[name] = f"Found '{said[:40]}'; {WHEN}." if said else f"Say when: {WHEN}."
+            faults[name] = _no_moment(said)
     faults |= _too_late(form, [name for name in hours if name != "begin" and name not in faults])
     return faults
 
@@ -77,7 +79,13 @@ def _too_late(form: Form, hours: list[str]) -> dict[str, str]:
         return {}
     served = [found for name in hours if (found := moment(form.line(name))) is not None]
     late = any(hour <= begin for hour in served)
-    return {"begin": "Work would begin after the hour of service."} if late else {}
+    return {"begin": say("Work would begin after the hour of service.")} if late else {}
+
+
+def _no_moment(found: str) -> str:
+    if not found:
+        return say("Say when: a day and an hour, such as 2026-11-28 19:00.")
+    return say("Found '{found}'; a day and an hour, such as 2026-11-28 19:00.", found=found[:40])
 
 
 def moment(text: str) -> datetime | None:

@@ -21,6 +21,7 @@ from entremetry.web.menu_form import menu, usual_hour
 from entremetry.web.plan_work import Made, Making
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import current, say
 
 if TYPE_CHECKING:
     from entremetry.planning import Limits
@@ -70,11 +71,11 @@ def make_new(request: Request, form: Form) -> Response:
     asked = menu(form, desserts(library))
     if asked.faults:
         return rendered(request, _page(request, form.fields, asked.faults), status=422)
-    kitchen, now = kitchen_text(library), library.clock()
+    kitchen, now, language = kitchen_text(library), library.clock(), current().code
     fields = {name: text for name, text in form.fields.items() if name not in KEPT_OUT}
     making = Making(
         form.line("key")[:64] or secrets.token_hex(8),
-        "Your plan",
+        say("Your plan"),
         f"/plans/new?{urlencode(fields)}",
     )
 
@@ -88,6 +89,7 @@ def make_new(request: Request, form: Form) -> Response:
             begin=asked.begin,
             now=now,
             limits=limits,
+            language=language,
         )
         return Made(address=f"/plans/{keep_plan(library, planned).id}")
 

@@ -8,6 +8,7 @@ from markupsafe import Markup
 
 from entremetry.agenda.agenda import Agenda
 from entremetry.publish.agenda_json import as_json
+from entremetry.words import say
 
 WIDE, NARROW = 1120, 290
 
@@ -16,7 +17,7 @@ def drawings(agenda: Agenda, name: str) -> tuple[Markup, Markup]:
     """The days as a drawing, for wide and for narrow pages."""
     from entremetry.publish.agenda_drawing import agenda_svg
 
-    title = f"Timeline: {name}"
+    title = say("Timeline: {name}", name=name)
     wide, narrow = (
         agenda_svg(agenda, title=title, width_px=width, brief=True) for width in (WIDE, NARROW)
     )

@@ -20,6 +20,7 @@ from entremetry.web.plan_telling import key_of_a_page, told_words
 from entremetry.web.plans_page import NOT_DECIDED
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, speaking
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,12 +33,17 @@ class WayShown:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PlanPage:
-    """Context of plan.html; `key` names what is told from this page, so that it counts once."""
+    """Context of plan.html.
+
+    `key` names what is told from this page, so that it counts once; `language` is the one that the
+    plan was made in and is told in.
+    """
 
     template: ClassVar[str] = "plan.html"
     id: int
     name: str
     key: str
+    language: str
     summary: str
     feasible: bool
     undecided: str
@@ -66,14 +72,16 @@ def show_plan(request: Request) -> Response:
 def show_sheet(request: Request) -> Response:
     """GET /plans/{id}/sheet: the self-contained page for paper."""
     found = asked_plan(request)
-    sheet = sheet_file(found.agenda)
+    with speaking(found.language):
+        sheet = sheet_file(found.agenda)
     return HTMLResponse(sheet, headers={"Content-Security-Policy": policy_of_document(sheet)})
 
 
 def send_calendar(request: Request) -> Response:
     """GET /plans/{id}/calendar.ics"""
     found = asked_plan(request)
-    content = calendar_file(found.agenda, found.kept.made_at)
+    with speaking(found.language):
+        content = calendar_file(found.agenda, found.kept.made_at)
     return _file(content, "text/calendar; charset=utf-8", f"plan-{found.kept.id}.ics")
 
 
@@ -98,9 +106,10 @@ def plan_page(found: PlanAtBench, key: str, now: datetime) -> PlanPage:
         id=found.kept.id,
         name=name,
         key=key,
+        language=found.language,
         summary=summary(agenda),
         feasible=agenda.feasible,
-        undecided=NOT_DECIDED if agenda.undecided else "",
+        undecided=say(NOT_DECIDED) if agenda.undecided else "",
         cancelled=agenda.cancelled,
         wide=wide,
         narrow=narrow,

@@ -8,8 +8,9 @@ from datetime import datetime
 
 from entremetry.agenda.agenda import Agenda, AgendaSession, AgendaTask, Served, State
 from entremetry.agenda.local_time import clock, minutes_between
+from entremetry.publish.agenda_wording import pieces
 from entremetry.web.plan_words import clock_from, day, lasting, moved_words
-from entremetry.web.wording import counted
+from entremetry.words import say, say_as, say_count
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,35 +89,46 @@ def days_shown(
 
 def served_words(each: Served) -> str:
     """What is served at which hour."""
-    return f"{clock(each.at)} {each.name}, {counted(each.pieces, 'piece', 'pieces')}"
+    return f"{clock(each.at)} {each.name}, {pieces(each.pieces)}"
 
 
 def summary(agenda: Agenda) -> str:
     """When it is served, in how many sessions, with how much work."""
     hours = sorted({each.at for each in agenda.served})
-    served = " and ".join(f"{day(hour)}, {clock(hour)}" for hour in hours)
+    told = (say("{day}, {hour}", day=day(hour), hour=clock(hour)) for hour in hours)
+    served = say_as("between two things", " and ").join(told)
     if not agenda.sessions:
-        return f"For {served}"
-    work = lasting(sum(session.hands_on for session in agenda.sessions))
-    number = counted(len(agenda.sessions), "session", "sessions")
-    return f"For {served}: {number}, {work} hands-on"
+        return say("For {served}", served=served)
+    return say_count(
+        "For {served}: {number} session, {work} hands-on",
+        "For {served}: {number} sessions, {work} hands-on",
+        len(agenda.sessions),
+        served=served,
+        work=lasting(sum(session.hands_on for session in agenda.sessions)),
+    )
 
 
 def _session(session: AgendaSession, named: Mapping[str, AgendaTask]) -> SessionShown:
     tasks = [named[task] for task in session.tasks if task in named]
     until = clock_from(session.end, session.start)
-    idle = f", {lasting(session.idle)} between" if session.idle else ""
     return SessionShown(
         id=session.id,
-        title=f"{clock(session.start)} to {until}",
-        effort=f"{lasting(session.hands_on)} hands-on{idle}",
+        title=say("{first} to {last}", first=clock(session.start), last=until),
+        effort=_effort(session),
         steps=tuple(step(task, session.start, named, session) for task in tasks),
         left=tuple(
-            f"{_what(task)} until {clock_from(task.end, session.start)}"
+            say("{what} until {hour}", what=_what(task), hour=clock_from(task.end, session.start))
             for task in tasks
             if task.waiting and task.end > session.end
         ),
     )
+
+
+def _effort(session: AgendaSession) -> str:
+    work = say("{time} hands-on", time=lasting(session.hands_on))
+    if not session.idle:
+        return work
+    return say("{work}, {time} between", work=work, time=lasting(session.idle))
 
 
 def step(
@@ -153,4 +165,6 @@ def step(
 
 def _what(task: AgendaTask) -> str:
     name = task.component_name or task.dessert_name
-    return f"{name}, round {task.round} of {task.rounds}" if task.rounds > 1 else name
+    if task.rounds <= 1:
+        return name
+    return say("{name}, round {number} of {all}", name=name, number=task.round, all=task.rounds)

@@ -10,18 +10,20 @@ from datetime import datetime
 from entremetry.agenda.agenda import Agenda, AgendaTask
 from entremetry.agenda.local_time import clock
 from entremetry.errors import QuantityError, UnknownName
+from entremetry.publish.agenda_wording import verb
 from entremetry.store import BenchEntry, Happening
 from entremetry.web.forms import Form
 from entremetry.web.plan_words import lasting
+from entremetry.words import say, say_later
 
 LONGEST = 14 * 24 * 60  # min
 WITHOUT_TASK = frozenset({Happening.HELD})
 SAID = {
-    Happening.BEGUN: "begun",
-    Happening.LEFT: "left to itself",
-    Happening.DONE: "done",
-    Happening.NOT_YET: "not yet, after all",
-    Happening.AGAIN: "failed, to be made again",
+    Happening.BEGUN: say_later("begun"),
+    Happening.LEFT: say_later("left to itself"),
+    Happening.DONE: say_later("done"),
+    Happening.NOT_YET: say_later("not yet, after all"),
+    Happening.AGAIN: say_later("failed, to be made again"),
 }
 
 
@@ -74,16 +76,18 @@ def told_words(entry: BenchEntry, agenda: Agenda) -> str:
     zone = agenda.begins.tzinfo
     when = clock(entry.at.astimezone(zone))
     if entry.what is Happening.HELD:
-        return f"{when}: nobody at the bench until {clock(entry.until.astimezone(zone))}"
+        until = clock(entry.until.astimezone(zone))
+        return say("{hour}: nobody at the bench until {until}", hour=when, until=until)
     named = next((_named(task) for task in agenda.tasks if task.id == entry.task), entry.task)
     if entry.what is Happening.TAKES:
-        return f"{when}: {named} takes {lasting(entry.minutes)} in all"
-    return f"{when}: {named}: {SAID[entry.what]}"
+        time = lasting(entry.minutes)
+        return say("{hour}: {step} takes {time} in all", hour=when, step=named, time=time)
+    return say("{hour}: {step}: {state}", hour=when, step=named, state=say(SAID[entry.what]))
 
 
 def _named(task: AgendaTask) -> str:
     name = task.component_name or task.dessert_name
-    return f"{name} ({task.kind.partition('-')[0]})"
+    return f"{name} ({verb(task).lower()})"
 
 
 def _happening(form: Form) -> Happening:

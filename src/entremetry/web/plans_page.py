@@ -15,9 +15,10 @@ from entremetry.web.plan_shown import summary
 from entremetry.web.rendering import rendered
 from entremetry.web.wording import when
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, say_later
 
-NO_PLAN = "No plan works as asked; see why, and what would help."
-NOT_DECIDED = "Neither a plan nor a proof that there is none, in the time given."
+NO_PLAN = say_later("No plan works as asked; see why, and what would help.")
+NOT_DECIDED = say_later("Neither a plan nor a proof that there is none, in the time given.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,4 +61,4 @@ def _words(request: Request, kept: KeptPlan) -> tuple[str, bool]:
         return str(error), False
     if agenda.tasks:
         return summary(agenda), True
-    return NOT_DECIDED if agenda.undecided else NO_PLAN, False
+    return say(NOT_DECIDED if agenda.undecided else NO_PLAN), False

@@ -14,6 +14,7 @@ from markupsafe import Markup
 
 from entremetry.errors import EntremetryError
 from entremetry.web.background import Background
+from entremetry.words import ENGLISH, say
 
 if TYPE_CHECKING:
     from entremetry.timings.step_temperatures import StepTemperatures
@@ -25,12 +26,13 @@ NAME = "temperatures"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Question:
-    """A step of a text in a kitchen: the same question has the same answer."""
+    """A step of a text in a kitchen, in a language: the same question has the same answer."""
 
     text: str
     file: str
     step: str
     kitchen_text: str | None
+    language: str = ENGLISH.code
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -125,7 +127,7 @@ def drawn(result: StepTemperatures) -> Shown:
     """A result with its curves, for wide and narrow pages, and its frames."""
     from entremetry.publish.temperature_curves import curves_svg
 
-    title = f"Temperatures over time: {result.name}"
+    title = say("Temperatures over time: {name}", name=result.name)
     return Shown(
         result=result,
         wide=Markup(curves_svg(result, title=title, width_px=WIDE)),

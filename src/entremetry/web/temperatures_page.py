@@ -10,6 +10,7 @@ from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
 from entremetry.errors import EntremetryError, UnknownName
+from entremetry.publish.agenda_wording import verb_of
 from entremetry.publish.temperature_table import TableRow, table
 from entremetry.publish.temperature_wording import (
     celsius,
@@ -20,11 +21,12 @@ from entremetry.publish.temperature_wording import (
     spoken,
 )
 from entremetry.store import StoredDocument
-from entremetry.usecases.library import dessert, dessert_name, kitchen_text
+from entremetry.usecases.library import dessert, kitchen_text, spoken_name
 from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.temperature_work import Frame, Question, Shown, TemperatureWork
 from entremetry.web.workbench import workbench_of
+from entremetry.words import current, say, say_later
 
 if TYPE_CHECKING:
     from entremetry.timings.timed_step import TimedStep
@@ -32,20 +34,13 @@ if TYPE_CHECKING:
 AT_ONCE = 0.5  # s that a page waits for its answer before it is sent without
 LISTENING = 2.0  # s that a page which asks again is kept waiting
 ASSEMBLY = "assembly-"
-VERBS = {
-    "freeze-until": "Freeze",
-    "thaw-until": "Thaw",
-    "cool-to": "Cool",
-    "glaze-at": "Glaze",
-    "cook-to": "Cook",
-    "simmer": "Simmer",
-    "melt": "Melt",
-    "fold": "Fold",
-}
-WARMING = (
+AT = "glaze-at"
+"""A step whose temperature is the one it is done at, not the one it ends at."""
+WARMING = say_later(
     "The heat solver is being made ready. That happens once after the start; then it is quick."
 )
-WORKING = "Working it out, for this dessert, this mould and this kitchen."
+WORKING = say_later("Working it out, for this dessert, this mould and this kitchen.")
+NOTHING = say_later("No step of this dessert can be timed: none freezes, thaws, cools or glazes.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,12 +124,12 @@ def show_first(request: Request) -> Response:
     if not steps:
         page = TemperaturesPage(
             id=stored.id,
-            name=dessert_name(stored.id, stored.text),
+            name=spoken_name(stored.id, stored.text),
             steps=(),
             step="",
             sentence="",
             ask_again="",
-            trouble="No step of this dessert can be timed: none freezes, thaws, cools or glazes.",
+            trouble=say(NOTHING),
         )
         return rendered(request, page)
     first = next((each for each in steps if each.id.startswith(ASSEMBLY)), steps[0])
@@ -184,7 +179,7 @@ def _page(request: Request, kind: type[TemperaturesPage], seconds: float) -> Tem
     )
     return kind(
         id=stored.id,
-        name=dessert_name(stored.id, stored.text),
+        name=spoken_name(stored.id, stored.text),
         steps=tuple(_link(stored.id, each) for each in steps),
         step=chosen.id,
         sentence=chosen.sentence,
@@ -202,9 +197,9 @@ def _answered(
     try:
         found = work.answer(question, seconds)
     except EntremetryError as error:
-        return None, f"{error}.", ""
+        return None, say("{error}.", error=error), ""
     if found is None:
-        return None, "", WARMING if work.warming else WORKING
+        return None, "", say(WARMING if work.warming else WORKING)
     return _told(found), "", ""
 
 
@@ -238,14 +233,17 @@ def written_words(written: float | None, low: float | None, high: float | None) 
     """How the time that the document writes compares with the interval."""
     if written is None:
         return ""
-    words = f"The document says {spoken(written)}"
-    if low is None:
-        return f"{words}."
-    if written < low:
-        return f"{words}: less than the shortest time we find."
-    if high is not None and written > high:
-        return f"{words}: more than the longest time we find."
-    return f"{words}, which is within that range." if high is not None else f"{words}."
+    return say(_comparison(written, low, high), time=spoken(written))
+
+
+def _comparison(written: float, low: float | None, high: float | None) -> str:
+    if low is not None and written < low:
+        return say_later("The document says {time}: less than the shortest time we find.")
+    if low is None or high is None:
+        return say_later("The document says {time}.")
+    if written > high:
+        return say_later("The document says {time}: more than the longest time we find.")
+    return say_later("The document says {time}, which is within that range.")
 
 
 def _middle(frames: tuple[Frame, ...]) -> int:
@@ -259,7 +257,13 @@ def _asked(request: Request) -> tuple[StoredDocument, str | None]:
 
 
 def _question(stored: StoredDocument, kitchen: str | None, step: str) -> Question:
-    return Question(text=stored.text, file=stored.id, step=step, kitchen_text=kitchen)
+    return Question(
+        text=stored.text,
+        file=stored.id,
+        step=step,
+        kitchen_text=kitchen,
+        language=current().code,
+    )
 
 
 def _chosen(steps: tuple[TimedStep, ...], step_id: str) -> TimedStep:
@@ -273,10 +277,20 @@ def _link(dessert_id: str, step: TimedStep) -> StepLink:
     target = getattr(step.step, "temperature", None)
     return StepLink(
         id=step.id,
-        verb=VERBS.get(step.kind, step.kind.capitalize()),
+        verb=verb_of(step.kind),
         name=step.name,
-        target="" if target is None else celsius(target),
+        target="" if target is None else _target(step.kind, target),
         address=_address(dessert_id, step.id),
+    )
+
+
+def _target(kind: str, temperature: float) -> str:
+    """The temperature that a step is done at, or that it ends at."""
+    said = celsius(temperature)
+    return (
+        say("at {temperature}", temperature=said)
+        if kind == AT
+        else say("to {temperature}", temperature=said)
     )
 
 

@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from entremetry.words import say, say_later
+
 if TYPE_CHECKING:
     from entremetry.checks.diagnosis import Diagnosis
     from entremetry.checks.verdict import Input, Verdict
 
-CLOSE = "It is close: with what we do not know, the verdict could be another."
+CLOSE = say_later("It is close: with what we do not know, the verdict could be another.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,13 +55,17 @@ def said_of(verdict: Verdict) -> Said:
         advice=verdict.advice,
         value=amount(verdict.value, unit),
         good=said(verdict.band),
-        between=f"between {number(low)} and {amount(high, unit)}" if high > low else "",
-        close="" if verdict.is_sure else CLOSE,
+        between=_between(number(low), amount(high, unit)) if high > low else "",
+        close="" if verdict.is_sure else say(CLOSE),
         formula=verdict.formula,
         inputs=verdict.inputs,
         limit_source=(verdict.source,),
         sources=verdict.sources,
     )
+
+
+def _between(low: str, high: str) -> str:
+    return say("Here it may lie between {low} and {high}.", low=low, high=high)
 
 
 def suspected(diagnosis: Diagnosis) -> tuple[Suspected, ...]:

@@ -6,7 +6,7 @@ added by adding its file. Which language is spoken is a matter of the surroundin
 zone: `with speaking("fr"):`. What an author wrote is never looked up here.
 """
 
-from entremetry.words.dates import full_date, short_weekday, weekday_and_date
+from entremetry.words.dates import full_date, short_weekday, weekday, weekday_and_date
 from entremetry.words.language import ENGLISH, Language, current, language, languages, speaking
 from entremetry.words.numbers import decimal
 from entremetry.words.say import (
@@ -36,5 +36,6 @@ __all__ = [
     "say_later",
     "short_weekday",
     "speaking",
+    "weekday",
     "weekday_and_date",
 ]

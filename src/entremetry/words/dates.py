@@ -24,6 +24,11 @@ def weekday_and_date(day: date) -> str:
     return _in_pattern(day, f"EEEE {_number(day)} MMMM")
 
 
+def weekday(day: date) -> str:
+    """'Saturday', 'samedi'."""
+    return f"{day:%A}" if current() is ENGLISH else _in_pattern(day, "EEEE")
+
+
 def short_weekday(day: date) -> str:
     """'Sat', 'sam.'."""
     return f"{day:%a}" if current() is ENGLISH else _in_pattern(day, "EEE")

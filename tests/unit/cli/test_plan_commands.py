@@ -101,7 +101,8 @@ def test_one_json_object_on_the_output_and_progress_beside_it(
     answer = entremetry("plan", dome, "--serve", WHEN, "--json")
     assert answer.status == 0
     assert len(json.loads(answer.out)["tasks"]) == len(TASKS)
-    assert "a plan is found" in answer.err and "3 sessions, at least 2" in answer.err
+    assert "a plan is found" in answer.err
+    assert "Working sessions: 3 so far, 2 at least" in answer.err
 
 
 def test_pieces_hours_and_limits_are_handed_on(stand_in: StandIn, tmp_path: Path) -> None:

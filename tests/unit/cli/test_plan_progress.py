@@ -80,9 +80,17 @@ def test_a_refusal_comes_out_as_it_is() -> None:
 
 
 def test_every_goal_is_said_in_words() -> None:
-    for goal in Goal:
-        words = plan_progress.said(Progress(goal=goal, value=7, bound=5, seconds=1.0))
-        assert "7" in words and "at least 5" in words
+    reached = {goal: Progress(goal=goal, value=7, bound=5, seconds=1.0) for goal in Goal}
+    said = {goal: plan_progress.said(progress) for goal, progress in reached.items()}
+    assert said.pop(Goal.SESSIONS) == "Working sessions: 7 so far, 5 at least"
+    assert said.pop(Goal.FRESHNESS) == "Freshness: being improved"
+    assert said and all(words.endswith(": 7 min so far, 5 min at least") for words in said.values())
+
+
+def test_a_goal_that_cannot_be_beaten_is_told_so() -> None:
+    proved = Progress(goal=Goal.BENCH, value=65, bound=65, seconds=1.0)
+    words = plan_progress.said(proved)
+    assert words == "Time at the bench: 1 h 05 min, and no plan needs less"
 
 
 @pytest.mark.parametrize(("stream", "whole"), [(io.StringIO, True), (Terminal, False)])

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+import sys
 from collections.abc import Iterator
 from dataclasses import replace
 from gettext import NullTranslations
 
+import pytest
 from lxml import html
 
 from entremetry.words import ENGLISH
@@ -32,6 +34,12 @@ class Marking(NullTranslations):
 
 
 MARKED_LANGUAGE = replace(ENGLISH, code="eo", name="Marked", tag="eo", messages=Marking())
+
+
+def speak_marked(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Have the marked language spoken, whichever is asked for."""
+    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
+    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
 
 
 def unsaid(page: str, known: frozenset[str]) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from html import unescape
 from typing import Any
 
 import pytest
@@ -86,6 +87,29 @@ def test_the_worker_keeps_everything_the_page_loads(bench: Client) -> None:
     scripts = [(FOLDER / name).read_text(encoding="utf-8") for name in ("bench.js", *MODULES)]
     imported = {name for script in scripts for name in re.findall(r'from "\./([^"]+)"', script)}
     assert imported == set(MODULES)
+
+
+def test_the_page_brings_every_message_of_its_scripts_in_the_language_that_is_asked_for(
+    bench: Client,
+) -> None:
+    known = {tag: words_of(bench.get(BENCH, accept_language=tag).html) for tag in ("en", "fr")}
+    scripts = " ".join((FOLDER / name).read_text("utf-8") for name in ("bench.js", *MODULES))
+    asked = re.findall(r"\b(?:words|counted)\(([^,)]*)", scripts)
+    keys = {key for call in asked for key in re.findall(r'"(\w+)"', call)}
+    assert keys <= set(known["en"]) == set(known["fr"])
+    assert all(f'"{key}"' in scripts or key.startswith("told_") for key in known["en"])
+    assert known["fr"]["begin"] != known["en"]["begin"] == "Begin"
+    assert known["en"]["entries"] == [
+        "{number} entry waits on this device.",
+        "{number} entries wait on this device.",
+    ]
+
+
+def words_of(html: str) -> dict[str, Any]:
+    """Messages that a page of the bench brings along."""
+    found = re.search(r'data-words="([^"]*)"', html)
+    assert found is not None
+    return dict(json.loads(unescape(found.group(1))))
 
 
 def test_pages_may_load_workers_of_our_own_only(bench: Client) -> None:

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import re
-import sys
 from typing import Any
 
 import pytest
 
 from entremetry.web.starter_kitchen import STARTER
 from unit.web.conftest import HOST
-from unit.web.marked_language import MARKED_LANGUAGE, unsaid, words
+from unit.web.marked_language import speak_marked, unsaid, words
 
 Client = Any
 
@@ -72,14 +71,20 @@ SPOKEN = [
     "/desserts/plain-cream/edit/1",
     "/new",
     "/compare",
+    f"{CREAM_PAGE}/checks",
+    f"{CREAM_PAGE}/diagnosis",
+    f"{CREAM_PAGE}/diagnosis?symptom=weeping",
+    f"{CREAM_PAGE}/temperatures",
+    "/plans",
+    "/plans/new",
+    "/plans/new?chosen:plain-cream=yes&pieces:plain-cream=8&serve=2026-11-28T19:00",
 ]
 
 
 @pytest.fixture
 def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
     """A workbench that speaks a language in which every message is marked."""
-    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
-    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
+    speak_marked(monkeypatch)
     return planner
 
 

@@ -194,7 +194,7 @@ def test_a_plan_made_anew_belongs_to_its_own_plan(planner: Client) -> None:
 
 
 def test_asking_again_begins_as_before_unless_that_is_over(planner: Client) -> None:
-    found = PlanAtBench(kept=KEPT, made=AGENDA, agenda=AGENDA, told=())
+    found = PlanAtBench(kept=KEPT, language="en", made=AGENDA, agenda=AGENDA, told=())
     before, after = (
         plan_page(found, "page", at(day)).ask_again for day in ("26 12:00", "28 12:00")
     )

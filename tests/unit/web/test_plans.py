@@ -128,7 +128,7 @@ def test_a_plan_on_its_way_tells_the_best_so_far_and_can_be_stopped(planner: Cli
     words = plain(planner.get(place).words)
     assert "Stop, and keep the best so far" in words
     part = planner.get(f"{place}/progress")
-    assert "Sessions 2 sessions so far" in plain(part.words)
+    assert "Working sessions 2 so far, 1 at least" in plain(part.words)
     assert "hx-redirect" not in part.headers
     assert planner.post(f"{place}/stop", {}).headers["location"] == place
     assert making.future.result(timeout=60).address == "/plans/1"

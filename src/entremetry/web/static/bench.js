@@ -7,7 +7,7 @@ import { fetched, forget, keep, newKey, send, waiting } from "./bench_keeping.js
 import { chime, isOn, turnOff, turnOn } from "./bench_sound.js";
 import { lastTap, stateAt, timerKey } from "./bench_state.js";
 import { drawClock, drawNow, drawSide, drawTimes, mainTold, partners } from "./bench_view.js";
-import { clock, lasting, named } from "./bench_words.js";
+import { clock, counted, lasting, named, words } from "./bench_words.js";
 
 const BENCH = document.body.dataset.bench;
 const TOKEN = document.body.dataset.token;
@@ -15,7 +15,7 @@ const MINUTE = 60_000;
 const LISTEN = 15_000; // ms between looks at the workbench
 const CHIME = 15_000; // ms between chimes while nobody heard
 const TWICE = 600; // ms in which a second tap on a button that has changed is no answer
-const SAID = { begun: "begun", left: "waits by itself", done: "done", again: "to be made again", takes: "takes longer" };
+const SAID = ["begun", "left", "done", "again", "takes"];
 const byId = (id) => document.getElementById(id);
 
 let plan = null;
@@ -56,15 +56,13 @@ function draw() {
 
 function drawConnection() {
   const wait = pending.filter((entry) => !entry.refused && !entry.sent).length;
-  const entries = `${wait} ${wait === 1 ? "entry waits" : "entries wait"} on this device`;
-  const state = fresh ? "Connected" : "No connection: the bench goes on without it";
-  const words = wait ? `${state}. ${entries}.` : `${state}. Everything is kept.`;
-  const troubles = [
-    plan ? "" : "The plan was never opened on this device: open it once while the workbench runs.",
-    refused ? `The workbench refused an entry: ${refused}.` : "",
-    keepable ? "" : "This device cannot keep entries: leave the page open until they are sent.",
-  ];
-  const all = [words, ...troubles].filter(Boolean).join(" ");
+  const all = [
+    words(fresh ? "connected" : "cut_off"),
+    wait ? counted("entries", wait) : words("all_kept"),
+    plan ? "" : words("never_opened"),
+    refused ? words("refused", { status: refused }) : "",
+    keepable ? "" : words("not_kept"),
+  ].filter(Boolean).join(" ");
   if (byId("connection").textContent !== all) byId("connection").textContent = all;
   byId("connection").className = fresh && !refused && keepable ? "" : "cut-off";
 }
@@ -73,21 +71,22 @@ function lastTold(found) {
   const entries = lastTap(told());
   const names = entries.map((entry) => found.tasks.find((task) => task.id === entry.task)).filter(Boolean).map(named);
   if (!names.length) return { words: "", entries: [] };
-  return { words: `${clock(Date.parse(entries[0].at), plan.zone)} ${names.join(", ")}: ${SAID[entries[0].what]}`, entries };
+  const hour = clock(Date.parse(entries[0].at), plan.zone);
+  return { words: words("told_last", { hour, steps: names.join(", "), state: words(`told_${entries[0].what}`) }), entries };
 }
 
 function ringFor(over) {
   const first = over.filter((task) => !announced.has(timerKey(task)));
   for (const task of first) announced.add(timerKey(task));
-  if (first.length) say(`Timer over: ${first.map(named).join(", ")}.`);
+  if (first.length) say(words("timer_over", { steps: first.map(named).join(", ") }));
   if (over.length && (first.length || Date.now() - lastChime >= CHIME)) {
     lastChime = Date.now();
     chime();
   }
 }
 
-function say(words) {
-  byId("said").textContent = words;
+function say(text) {
+  byId("said").textContent = text;
 }
 
 // Telling: kept on this device before anything else happens.
@@ -97,7 +96,7 @@ async function tell(what, tasks, minutes = () => 0) {
   const entries = tasks.map((task) => ({ key: newKey(), plan: BENCH, what, task: task ? task.id : "", minutes: minutes(task), at }));
   pending.push(...entries);
   draw();
-  if (what in SAID) say(`${tasks.map(named).join(", ")}: ${SAID[what]}.`);
+  if (SAID.includes(what)) say(words("told_now", { steps: tasks.map(named).join(", "), state: words(`told_${what}`) }));
   await Promise.all(entries.map(keep)).catch(() => { keepable = false; });
   sync();
 }
@@ -113,7 +112,7 @@ function late(more) {
   const { found, task, all } = stepNow();
   if (task.state !== "to come") return tell("takes", all, longer(more));
   const from = Math.max(Date.now(), found.held, task.planned);
-  say(`You begin ${lasting(more)} later.`);
+  say(words("you_later", { time: lasting(more) }));
   return tell("held", [null], () => Math.ceil((from - Date.now()) / MINUTE) + more);
 }
 
@@ -121,7 +120,7 @@ async function takeBack() {
   const found = stateAt(plan, told(), Date.now());
   const tasks = lastTap(told()).map((entry) => found.tasks.find((task) => task.id === entry.task)).filter(Boolean);
   await tell("not yet", tasks);
-  say(`Taken back: ${tasks.map(named).join(", ")}.`);
+  say(words("taken_back", { steps: tasks.map(named).join(", ") }));
 }
 
 function hear(key) {
@@ -151,7 +150,7 @@ async function refresh() {
   const found = await fetched(`${BENCH}/data`);
   fresh = found !== null && found.fresh;
   if (found && (fresh || !plan)) {
-    if (plan && plan.made_at !== found.plan.made_at) say("The plan was made anew.");
+    if (plan && plan.made_at !== found.plan.made_at) say(words("made_anew"));
     plan = found.plan;
   }
   if (fresh) {
@@ -211,14 +210,12 @@ byId("problem").addEventListener("click", (event) => {
 byId("sound").addEventListener("click", async () => {
   await (isOn() ? turnOff() : turnOn());
   byId("sound").setAttribute("aria-pressed", String(isOn()));
-  byId("sound").textContent = isOn() ? "Sound is on" : "Sound is off";
+  byId("sound").textContent = words(isOn() ? "sound_on" : "sound_off");
 });
 
 async function awake() {
   const kept = await stayAwake();
-  byId("awake").textContent = kept
-    ? "The screen stays on while you are here."
-    : "This browser cannot keep the screen on: set the device to stay on.";
+  byId("awake").textContent = words(kept ? "screen_on" : "screen_off");
 }
 
 async function open() {

@@ -41,7 +41,7 @@ export function forget(key) {
   return within("readwrite", (store) => store.delete(key));
 }
 
-/** Send one entry. Gives "sent", "unreachable", or why the workbench refuses it. */
+/** Send one entry. Gives "sent", "unreachable", or the status of a refusal. */
 export async function send(address, token, entry) {
   const form = new URLSearchParams({ token });
   for (const name of ["key", "what", "task", "minutes", "at"]) form.set(name, entry[name]);
@@ -52,7 +52,7 @@ export async function send(address, token, entry) {
     return "unreachable";
   }
   if (answer.ok) return "sent";
-  return answer.status >= 500 ? "unreachable" : `refused (${answer.status})`;
+  return answer.status >= 500 ? "unreachable" : String(answer.status);
 }
 
 /** The plan as the workbench has it or had it, and whether that is now; null if it never came. */

@@ -3,21 +3,27 @@
 // What the bench shows. Texts are set as text; buttons that stay keep their focus.
 
 import { timerKey } from "./bench_state.js";
-import { away, clock, clockFrom, countdown, lasting, named } from "./bench_words.js";
+import { away, clock, clockFrom, countdown, lasting, named, words } from "./bench_words.js";
 
 const MINUTE = 60_000;
 const SOON = 10 * MINUTE;
 const byId = (id) => document.getElementById(id);
 
-function made(tag, words = "", className = "") {
+function made(tag, text = "", className = "") {
   const element = document.createElement(tag);
-  element.textContent = words;
+  element.textContent = text;
   if (className) element.className = className;
   return element;
 }
 
-function setText(element, words) {
-  if (element.textContent !== words) element.textContent = words;
+function setText(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}
+
+// What the plan says is in the language that it was made in.
+function ofPlan(element, plan) {
+  element.lang = plan.language;
+  return element;
 }
 
 export function drawClock(now, zone) {
@@ -33,7 +39,7 @@ export function drawNow(found, plan, now) {
   if (!task) {
     if (document.querySelector(".now-knobs").contains(document.activeElement)) byId("main").focus();
     const waits = found.timers.length > 0;
-    setText(byId("now-text"), waits ? "Nothing for your hands now. The rest waits." : allDone(plan));
+    setText(byId("now-text"), waits ? words("rest_waits") : allDone(plan));
     byId("now-others").replaceChildren();
     setText(byId("now-uses"), "");
     document.querySelector(".now-knobs").hidden = true;
@@ -41,11 +47,11 @@ export function drawNow(found, plan, now) {
   }
   document.querySelector(".now-knobs").hidden = false;
   setText(byId("now-name"), named(task));
-  setText(byId("now-text"), task.text);
-  byId("now-amounts").replaceChildren(...task.amounts.map((amount) => made("li", amount)));
-  byId("now-others").replaceChildren(...partners(task, found).map(partner));
-  const uses = task.uses.length ? `Takes up: ${task.uses.join(", ")}` : "";
-  setText(byId("now-uses"), [`For ${task.dessert_name}.`, uses].filter(Boolean).join(" "));
+  setText(ofPlan(byId("now-text"), plan), task.text);
+  ofPlan(byId("now-amounts"), plan).replaceChildren(...task.amounts.map((amount) => made("li", amount)));
+  byId("now-others").replaceChildren(...partners(task, found).map((other) => partner(other, plan)));
+  const uses = task.uses.length ? words("takes_up", { uses: task.uses.join(", ") }) : "";
+  setText(byId("now-uses"), [words("for_dessert", { dessert: task.dessert_name }), uses].filter(Boolean).join(" "));
   drawKnobs(task);
 }
 
@@ -53,28 +59,30 @@ export function partners(task, found) {
   return found.tasks.filter((other) => task.together.includes(other.id) && other.state !== "done");
 }
 
-function partner(task) {
+function partner(task, plan) {
   const box = made("div", "", "now-other");
-  const amounts = made("ul", "", "now-amounts");
+  const amounts = ofPlan(made("ul", "", "now-amounts"), plan);
+  const joint = words("one_go", { step: named(task), dessert: task.dessert_name });
   amounts.append(...task.amounts.map((amount) => made("li", amount)));
-  box.append(made("p", `In one go with ${named(task)}, ${task.dessert_name}`, "now-with"), made("p", task.text), amounts);
+  box.append(made("p", joint, "now-with"), ofPlan(made("p", task.text), plan), amounts);
   return box;
 }
 
 function allDone(plan) {
-  if (!plan.tasks.length) return "There is nothing to do in this plan.";
-  const plates = plan.served.map((each) => `${each.name} at ${clock(Date.parse(each.at), plan.zone)}`);
-  return `All done. Served: ${plates.join(", ")}.`;
+  if (!plan.tasks.length) return words("nothing_to_do");
+  const plates = plan.served.map((each) => words("plate", { name: each.name, hour: clock(Date.parse(each.at), plan.zone) }));
+  return words("all_done", { plates: plates.join(", ") });
 }
 
 function whenWords(task, found, plan, now) {
   const planned = clockFrom(task.planned, now, plan.zone);
-  if (task.failed) return "Again: it failed before";
-  if (task.over) return `Now: its wait is over since ${clock(task.timer, plan.zone)}`;
-  if (task.state === "under way") return `Now: under way since ${clock(task.started, plan.zone)}, ${lasting(task.lasts)} in all`;
-  if (found.held) return `You begin again at ${clock(found.held, plan.zone)}`;
-  if (task.planned > now + SOON) return `Free until ${planned}, in ${away(task.planned - now)}`;
-  return `Now: planned for ${planned}${task.hands_on_min ? `, ${lasting(task.hands_on_min)} hands-on` : ""}`;
+  if (task.failed) return words("again");
+  if (task.over) return words("over_since", { hour: clock(task.timer, plan.zone) });
+  if (task.state === "under way") return words("under_way", { hour: clock(task.started, plan.zone), time: lasting(task.lasts) });
+  if (found.held) return words("begin_again", { hour: clock(found.held, plan.zone) });
+  if (task.planned > now + SOON) return words("free", { hour: planned, time: away(task.planned - now) });
+  if (!task.hands_on_min) return words("planned", { hour: planned });
+  return words("planned_hands", { hour: planned, time: lasting(task.hands_on_min) });
 }
 
 /** What the big button tells of a task in this state. */
@@ -84,12 +92,12 @@ export function mainTold(task) {
 }
 
 function drawKnobs(task) {
-  const words = { begun: "Begin", left: "Hands off: it waits", done: "Done" };
+  const keys = { begun: "begin", left: "leave", done: "done" };
   const tells = mainTold(task);
-  setText(byId("main-knob"), words[tells]);
+  setText(byId("main-knob"), words(keys[tells]));
   byId("main-knob").dataset.tells = tells;
   byId("done-knob").hidden = tells === "done";
-  setText(byId("late-name"), task.state === "to come" ? "I begin later" : "It takes longer");
+  setText(byId("late-name"), words(task.state === "to come" ? "later" : "longer"));
 }
 
 /** Waits with their times, what comes next, and what was told last. */
@@ -113,30 +121,30 @@ function timer(task, plan, now, heard) {
   const bar = document.createElement("progress");
   bar.max = Math.max(1, task.timer - task.started);
   bar.dataset.bar = task.id;
-  bar.setAttribute("aria-label", `${named(task)}: how much of the wait is over`);
-  const words = made("p", task.text, "timer-text");
+  bar.setAttribute("aria-label", words("bar", { step: named(task) }));
+  const text = ofPlan(made("p", task.text, "timer-text"), plan);
   const ends = clockFrom(task.timer, now, plan.zone);
-  const until = made("p", task.over ? `It was over at ${ends}` : `Ready at ${ends}`, "timer-until");
+  const until = made("p", words(task.over ? "was_over" : "ready", { hour: ends }), "timer-until");
   const knobs = made("div", "", "timer-knobs");
-  if (task.over && !heard.has(timerKey(task))) knobs.append(knob(task, "hear", "Heard"));
-  knobs.append(knob(task, "longer", "+5 min"), knob(task, "done", "Done"));
-  item.append(left, made("h3", named(task)), words, until, bar, knobs);
+  if (task.over && !heard.has(timerKey(task))) knobs.append(knob(task, "hear", words("heard")));
+  knobs.append(knob(task, "longer", words("more", { minutes: 5 })), knob(task, "done", words("done")));
+  item.append(left, made("h3", named(task)), text, until, bar, knobs);
   return item;
 }
 
-function knob(task, does, words) {
-  const button = made("button", words, "knob plain");
+function knob(task, does, text) {
+  const button = made("button", text, "knob plain");
   button.type = "button";
   button.dataset.does = does;
   button.dataset.task = task.id;
   button.dataset.focus = `${does} ${task.id}`;
-  button.setAttribute("aria-label", `${words}: ${named(task)}`);
+  button.setAttribute("aria-label", words("knob", { does: text, step: named(task) }));
   return button;
 }
 
 function nextStep(task, plan, now) {
   const item = made("li");
-  item.append(made("span", clockFrom(task.planned, now, plan.zone), "next-time"), made("strong", named(task)), made("span", task.text));
+  item.append(made("span", clockFrom(task.planned, now, plan.zone), "next-time"), made("strong", named(task)), ofPlan(made("span", task.text), plan));
   return item;
 }
 
@@ -145,7 +153,7 @@ export function drawTimes(found, plan, now) {
   for (const task of found.timers) {
     const left = document.querySelector(`[data-timer="${CSS.escape(task.id)}"]`);
     const bar = document.querySelector(`[data-bar="${CSS.escape(task.id)}"]`);
-    if (left) setText(left, task.over ? "Over" : countdown(task.timer - now));
+    if (left) setText(left, task.over ? words("over") : countdown(task.timer - now));
     if (bar) bar.value = Math.min(bar.max, Math.max(0, now - task.started));
   }
   if (found.now) setText(byId("now-when"), whenWords(found.now, found, plan, now));

@@ -3,13 +3,30 @@
 // Hours, minutes and steps as the bench says them.
 
 const DAY = 86_400_000; // ms
+const LANGUAGE = document.documentElement.lang;
+const WORDS = JSON.parse(document.body.dataset.words);
+
+/** A message that the page brought along, with its fields filled in. */
+export function words(key, fields = {}) {
+  return filled(WORDS[key], fields);
+}
+
+/** The same for a message for so many of a thing. */
+export function counted(key, number) {
+  const [one, many] = WORDS[key];
+  return filled(new Intl.PluralRules(LANGUAGE).select(number) === "one" ? one : many, { number });
+}
+
+function filled(message, fields) {
+  return message.replace(/\{(\w+)\}/g, (_, name) => fields[name]);
+}
 
 export function clock(moment, zone) {
-  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, hour: "2-digit", minute: "2-digit", hourCycle: "h23" }).format(moment);
+  return new Intl.DateTimeFormat(LANGUAGE, { timeZone: zone, hour: "2-digit", minute: "2-digit", hourCycle: "h23" }).format(moment);
 }
 
 export function day(moment, zone) {
-  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, weekday: "long" }).format(moment);
+  return new Intl.DateTimeFormat(LANGUAGE, { timeZone: zone, weekday: "long" }).format(moment);
 }
 
 /** Hour; after the weekday if that is another one, and with the date if it is not of these days. */
@@ -20,13 +37,13 @@ export function clockFrom(moment, seen, zone) {
 }
 
 function date(moment, zone) {
-  return new Intl.DateTimeFormat("en-GB", { timeZone: zone, weekday: "long", day: "numeric", month: "long" }).format(moment);
+  return new Intl.DateTimeFormat(LANGUAGE, { timeZone: zone, weekday: "long", day: "numeric", month: "long" }).format(moment);
 }
 
 /** How long until something, in days if it is more than two. */
 export function away(milliseconds) {
   if (milliseconds < 2 * DAY) return lasting(milliseconds / 60_000);
-  return `${Math.round(milliseconds / DAY)} days`;
+  return counted("days", Math.round(milliseconds / DAY));
 }
 
 export function lasting(minutes) {
@@ -47,5 +64,5 @@ export function countdown(milliseconds) {
 
 export function named(task) {
   const name = task.component_name || task.dessert_name;
-  return task.rounds > 1 ? `${name}, round ${task.round} of ${task.rounds}` : name;
+  return task.rounds > 1 ? words("round", { name, number: task.round, all: task.rounds }) : name;
 }
