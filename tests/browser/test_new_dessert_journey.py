@@ -78,7 +78,8 @@ def test_a_saved_page_fills_the_form_that_is_then_asked_about(
     "recipeYield": "6 pieces", "recipeIngredient": ["240 g blackcurrant purée"],
     "recipeInstructions": "Heat the purée to 60 °C. Freeze overnight."}</script></html>"""
     page.get_by_role("link", name="Write a new dessert").click()
-    page.get_by_label("Or begin with a page you saved").set_input_files(
+    page.get_by_text("From a page you saved").click()
+    page.get_by_label("The saved page").set_input_files(
         {"name": "pear.html", "mimeType": "text/html", "buffer": saved.encode()}
     )
     page.get_by_role("button", name="Read the page").click()

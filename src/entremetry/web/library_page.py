@@ -11,7 +11,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from entremetry.errors import DocumentError, EntremetryError
-from entremetry.store import StoredDocument
+from entremetry.store import Origin, StoredDocument
 from entremetry.usecases.library import (
     dessert,
     dessert_name,
@@ -45,13 +45,17 @@ class Card:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LibraryPage:
-    """Context of library.html: the cards of one page, and what was looked for."""
+    """Context of library.html: the cards of one page, and what was looked for.
+
+    `untouched` says that every dessert is still as the program brought it.
+    """
 
     template: ClassVar[str] = "library.html"
     cards: tuple[Card, ...]
     find: str
     found: int
     all: int
+    untouched: bool
     page: int
     pages: int
 
@@ -85,6 +89,7 @@ def show_library(request: Request) -> Response:
             find=find,
             found=len(found),
             all=len(every),
+            untouched=bool(every) and all(each.revision.origin is Origin.DEMO for each in every),
             page=page,
             pages=pages,
         ),

@@ -72,7 +72,6 @@ def environment() -> Environment:
     )
     made.globals.update(
         asset=address,
-        counted=wording.counted,
         decimal=decimal,
         drift=wording.drift,
         facts=larder_words.facts,

@@ -102,8 +102,3 @@ def when(moment: datetime) -> str:
     """Moment in local time, to the minute."""
     local = moment.astimezone()
     return say("{day}, {hour}", day=full_date(local), hour=f"{local:%H:%M}")
-
-
-def counted(number: int, one: str, many: str) -> str:
-    """Number with the word for one or for many."""
-    return f"{number}{NO_BREAK}{one if number == 1 else many}"
