@@ -12,7 +12,7 @@ export UV_PYTHON_DOWNLOADS := never
 export UV_PROJECT_ENVIRONMENT := .venv
 
 .DEFAULT_GOAL := help
-.PHONY: help run test check static doctests fix fuzz bench docs browser
+.PHONY: help run test check static doctests fix fuzz bench docs browser kernels
 
 help: ## List the goals
 	@awk -F ':.*## ' '/^[a-z]+:.*## /{printf "  make %-7s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -20,7 +20,8 @@ help: ## List the goals
 run: $(READY_RUN) ## Open the workbench (ARGS="--port 8765" to pass options on)
 	@$(BIN)/entremetry serve $(ARGS)
 
-test: $(READY_TEST) browser static docs ## Install what tests need, then run every test
+test: $(READY_TEST) ## Install what tests need, then run every test
+	@$(MAKE) --no-print-directory -j2 kernels browser static docs
 	@$(BIN)/pytest -n 2 --doctest-modules tests src
 
 check: $(READY_TEST) static doctests docs ## Format, lint, types, import contracts, doctests, docs
@@ -53,6 +54,9 @@ docs: $(READY_TEST) ## Build the documentation, warnings as errors
 
 browser: $(READY_TEST)
 	@$(BIN)/python tests/browser/chromium.py
+
+kernels: $(READY_TEST)
+	@$(BIN)/python tools/kernels.py
 
 # The environment. It is made once and then kept up to date in place. uv lives apart in .make/, so that nothing is needed but Python and git.
 # An environment that was made elsewhere, or whose Python is gone, is made anew.

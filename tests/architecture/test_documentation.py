@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 import doctest
-import os
 import re
 import shlex
-import subprocess
-import sys
 from pathlib import Path
 
 import pytest
 import yaml
 
+from command_line import entremetry
 from entremetry.dessert.document import DessertDocument
 from entremetry.larder.own import own_ingredients
 from entremetry.store.larder_file import open_larder
@@ -105,8 +103,13 @@ def with_commands(name: str) -> bool:
 
 
 @pytest.mark.parametrize("name", [n for n in NAMES if with_commands(n)])
-def test_every_command_shown_works(name: str, tmp_path: Path) -> None:
+def test_every_command_shown_works(
+    name: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """Captioned files of the page are written down, then its commands run in order."""
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("ENTREMETRY_HOME", str(tmp_path / "home"))
+    monkeypatch.setenv("COLUMNS", "100")
     for language, text in blocks(ROOT / name):
         if caption := CAPTION.search(text):
             (tmp_path / caption.group(1)).write_text(CAPTION.sub("", text), encoding="utf-8")
@@ -126,15 +129,8 @@ def run_all(text: str, folder: Path) -> None:
 def output_of(command: str, folder: Path) -> str:
     """What a command prints, once it has ended well; '>' keeps it in a file as well."""
     command, _, kept = command.partition(" > ")
-    done = subprocess.run(
-        [str(Path(sys.executable).parent / "entremetry"), *shlex.split(command)[1:]],
-        cwd=folder,
-        env={**os.environ, "ENTREMETRY_HOME": str(folder / "home"), "COLUMNS": "100"},
-        capture_output=True,
-        text=True,
-        check=False,
-    )
-    assert done.returncode == 0, f"{command}\n{done.stdout}{done.stderr}"
+    done = entremetry(*shlex.split(command)[1:])
+    assert done.status == 0, f"{command}\n{done.out}{done.err}"
     if kept:
-        (folder / kept.strip()).write_text(done.stdout, encoding="utf-8")
-    return done.stdout + done.stderr
+        (folder / kept.strip()).write_text(done.out, encoding="utf-8")
+    return done.out + done.err

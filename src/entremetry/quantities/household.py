@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 from math import log
 
 from entremetry.errors import QuantityError
@@ -146,6 +147,7 @@ def _weigher(weights: Sequence[MeasureWeight]) -> Callable[[float], float]:
     """Return what a volume weighs, from the weight whose volume is the nearest."""
     known = [(weight.volume, weight.mass) for weight in weights if weight.volume]
 
+    @cache  # there are three volumes: a cup, a tablespoon and a teaspoon
     def weigh(volume: float) -> float:
         nearest, mass = min(known, key=lambda pair: abs(log(pair[0] / volume)))
         return mass * volume / nearest

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import chain
 
 from entremetry.quantities.number import mixed_text
@@ -64,24 +65,26 @@ def volume_of(measure: str, measures: Measures) -> float:
     return unit.factor
 
 
-def spoonfuls(cups: float, measures: Measures) -> Iterator[Spoonful]:
-    """Yield what can be measured near a volume of so many cups."""
+def spoonfuls(cups: float, measures: Measures) -> tuple[Spoonful, ...]:
+    """What can be measured near a volume of so many cups."""
+    return _near(int(cups), measures)
+
+
+@lru_cache(maxsize=256)
+def _near(cups: int, measures: Measures) -> tuple[Spoonful, ...]:
+    """What can be measured from so many cups to one more."""
     cup, tbsp, tsp = (volume_of(each, measures) for each in ("cup", "tbsp", "tsp"))
     whole = [Term(number=n, measure="cup", volume=cup) for n in _cups(cups)]
     large = [Term(number=n, measure="tbsp", volume=tbsp) for n in _TABLESPOONS]
     small = [Term(number=n, measure="tsp", volume=tsp) for n in _TEASPOONS]
-    for term in chain(whole, large, small):
-        yield Spoonful(terms=(term,))
-    yield from _pairs(whole, [term for term in large if term.number in {1, 2, 3}])
-    yield from _pairs(
-        [term for term in large if term.number in {1, 2, 3}],
-        [term for term in small if term.number in {0.5, 1, 1.5, 2, 2.5}],
-    )
+    few = [term for term in large if term.number in {1, 2, 3}]
+    fewer = [term for term in small if term.number in {0.5, 1, 1.5, 2, 2.5}]
+    alone = (Spoonful(terms=(term,)) for term in chain(whole, large, small))
+    return (*alone, *_pairs(whole, few), *_pairs(few, fewer))
 
 
-def _cups(cups: float) -> list[float]:
+def _cups(nearest: int) -> list[float]:
     """Return the cupfuls around a number of cups, a tablespoon less included."""
-    nearest = int(cups)
     numbers = [n + part for n in range(max(nearest - 1, 0), nearest + 2) for part in _CUP_FRACTIONS]
     return [number for number in numbers if number]
 

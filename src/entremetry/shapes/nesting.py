@@ -166,8 +166,10 @@ def _near_the_wall(cavity: Solid, points: Floats) -> Floats:
         return points
     few = points[:: len(points) // FEW + 1]
     distances = cavity.clearance(few)
-    squares = np.sum(points**2, axis=1)[:, None] + np.sum(few**2, axis=1) - 2.0 * points @ few.T
-    ways = np.sqrt(np.maximum(squares, 0.0))
+    ways = points @ (-2.0 * few.T)  # squares of the ways at first
+    ways += np.sum(points**2, axis=1)[:, None]
+    ways += np.sum(few**2, axis=1)
+    np.sqrt(np.maximum(ways, 0.0, out=ways), out=ways)
     kept: Floats = points[np.max(distances - ways, axis=1) <= np.min(distances) + ROUNDING]
     return kept
 

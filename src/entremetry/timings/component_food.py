@@ -44,7 +44,13 @@ def component_material(made: Made, kind: str, name: str) -> Material:
     OutsideRange
         If its composition makes no food.
     """
-    return food_material(name, component_food(made.mix, kind, made.density.value))
+    return _tabled(made.mix, made.density.value, kind, name)
+
+
+@lru_cache(maxsize=256)
+def _tabled(mix: Mix, density: float, kind: str, name: str) -> Material:
+    """The table of a component, which is the same in every mould."""
+    return food_material(name, component_food(mix, kind, density))
 
 
 def material_of(reckoning: Reckoning, component_id: str) -> Material:

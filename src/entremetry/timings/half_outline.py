@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from enum import StrEnum
+from itertools import pairwise
+from math import hypot
 
 import numpy as np
 
@@ -100,13 +102,14 @@ def _across(solid: Solid, level: float, lie: Lie) -> float:
 
 def _thinned(wall: Floats) -> Floats:
     """The wall without points that lie on the line between those beside them."""
-    kept = [0]
-    for place in range(1, len(wall) - 1):
-        start, here, after = wall[kept[-1]], wall[place], wall[place + 1]
-        way = after - start
-        off = abs(way[0] * (here - start)[1] - way[1] * (here - start)[0])
-        if off > STRAIGHT * float(np.hypot(*way)):
+    kept, points = [0], wall.tolist()
+    x, z = points[0]
+    for place, (here, after) in enumerate(pairwise(points[1:]), start=1):
+        across, up = after[0] - x, after[1] - z
+        off = abs(across * (here[1] - z) - up * (here[0] - x))
+        if off > STRAIGHT * hypot(across, up):
             kept.append(place)
+            x, z = here
     return wall[[*kept, len(wall) - 1]]
 
 

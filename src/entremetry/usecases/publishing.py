@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 
@@ -81,13 +81,17 @@ def publish(
     require_fresh_kernels()
     with in_language(wishes.language):
         reckoning, sheet = reckoned_sheet(text, str(path), around, pieces=pieces, mould=mould)
-        told = None
-        if Form.PAGE in wishes.forms:
-            questions = questions_of(text, str(path), reckoning, around, mould)
-            told = reader_of(reckoning, sheet, around, questions)
-        contents = published_files(sheet, today or date.today(), wishes, told)
+        day = today or date.today()
+        others = [form for form in wishes.forms if form is not Form.PAGE]
+        contents = published_files(sheet, day, replace(wishes, forms=others))
         if serve is not None:
             contents |= calendar_files(text, sheet, serve, kitchen=kitchen, mould=mould)
+        if Form.PAGE in wishes.forms:  # it takes long, so that what can be refused comes before
+            questions = questions_of(text, str(path), reckoning, around, mould)
+            told = reader_of(reckoning, sheet, around, questions)
+            contents = (
+                published_files(sheet, day, replace(wishes, forms=(Form.PAGE,)), told) | contents
+            )
     return Published(
         files=write_together(to, contents),
         sheet=sheet,

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
-from command_line import entremetry, numbers
+from command_line import Answer, entremetry, numbers
 from entremetry.cli.publish_command import FormName, PaperSize
 from entremetry.publish.typesetting import Paper
 from entremetry.store.demo import demo_texts
@@ -57,21 +57,44 @@ def test_the_text_says_what_the_object_says(demo: Path) -> None:
         assert f"{purchase['name']}: {purchase['buy']}" in text
 
 
-def test_publish_writes_a_page_with_the_drawing_it_names(demo: Path) -> None:
-    folder = demo.parent / "pages"
+@pytest.fixture(scope="module")
+def published(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Answer]:
+    """What the command says of each demo, all published into one folder."""
+    place = tmp_path_factory.mktemp("published")
+    for name, text in demo_texts().items():
+        (place / f"{name}.yaml").write_text(text, encoding="utf-8")
+    return {
+        name: entremetry("publish", place / f"{name}.yaml", "--to", place / "p", "--json")
+        for name in demo_texts()
+    }
+
+
+@pytest.mark.parametrize("name", sorted(demo_texts()))
+def test_publish_writes_a_page_with_the_drawing_it_names(
+    name: str, published: dict[str, Answer]
+) -> None:
+    files = [Path(file) for file in json.loads(published[name].out)["files"]]
+    assert [path.suffix for path in files[:3]] == [".html", ".jsonld", ".svg"]
+    recipe = json.loads(files[1].read_text("utf-8"))
+    assert recipe["image"] == [files[2].name]
+    assert all(path.read_bytes() for path in files)
+
+
+def test_a_page_alone_is_three_files(tmp_path: Path) -> None:
+    demo, folder = tmp_path / "bars.yaml", tmp_path / "pages"
+    demo.write_text(demo_texts()["raspberry-pistachio-bars"], encoding="utf-8")
     answer = entremetry("publish", demo, "--to", folder, "--form", "page", "--json")
     files = {Path(name) for name in json.loads(answer.out)["files"]}
     assert {path.suffix for path in files} == {".html", ".jsonld", ".svg"}
     assert files == set(folder.iterdir())
-    recipe = json.loads(next(p for p in files if p.suffix == ".jsonld").read_text("utf-8"))
-    assert recipe["image"] == [next(p.name for p in files if p.suffix == ".svg")]
 
 
-def test_two_desserts_can_be_published_into_one_folder(tmp_path: Path) -> None:
-    for name, text in demo_texts().items():
-        (tmp_path / f"{name}.yaml").write_text(text, encoding="utf-8")
-        assert entremetry("publish", tmp_path / f"{name}.yaml", "--to", tmp_path / "p").status == 0
-    assert len(list((tmp_path / "p").iterdir())) == 12 * len(demo_texts())
+def test_desserts_can_be_published_into_one_folder(published: dict[str, Answer]) -> None:
+    assert {answer.status for answer in published.values()} == {0}
+    files = {Path(f) for answer in published.values() for f in json.loads(answer.out)["files"]}
+    (folder,) = {path.parent for path in files}
+    assert set(folder.iterdir()) == files
+    assert len(files) == 12 * len(demo_texts())
 
 
 def test_publish_takes_forms_paper_and_a_limit(demo: Path) -> None:

@@ -10,20 +10,24 @@ import os
 import sys
 from pathlib import Path
 
-from entremetry.store import Kind, demo, open_library
-from entremetry.web import app  # noqa: F401
-from entremetry.web.choosing import view
-from entremetry.web.rendering import environment
+import uvicorn
+
+from entremetry.store import Kind, demo
+from entremetry.web.app import build_app
 from entremetry.web.serving import serve
+from entremetry.web.temperature_warming import frozen_demo
+from unit.web.conftest import Client
 
 
 def load(home: Path) -> None:
-    """Bring all that a page needs into this process, so that those that grow from it have it."""
-    library = open_library(home)
+    """Bring all that a server needs into this process, so that those that grow from it have it."""
+    app = build_app(home)
+    uvicorn.Config(app).load()
+    frozen_demo()
+    library = app.state.workbench.library
     for stored in library.documents(Kind.DESSERT)[:1]:
-        view(stored.text, stored.id, {}, None)
+        assert Client(app).get(f"/desserts/{stored.id}/build").status == 200
     library.close()
-    environment().get_template("build.html")
 
 
 if __name__ == "__main__":

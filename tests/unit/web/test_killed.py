@@ -93,6 +93,7 @@ def test_what_was_accepted_survives_fifty_kills(home: Path) -> None:
     kept = dict.fromkeys(WRITERS, 0)
     nursery = subprocess.Popen(
         [sys.executable, str(SERVER), str(home)],
+        env={**os.environ, "PYTHONPATH": os.pathsep.join(sys.path)},
         stdin=subprocess.PIPE,
         stdout=subprocess.PIPE,
         text=True,
