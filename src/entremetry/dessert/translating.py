@@ -80,6 +80,8 @@ def require_translations(document: DessertDocument, tree: Tree, *, file: str) ->
 
 def without_strangers(text: str, document: DessertDocument) -> tuple[str, tuple[str, ...]]:
     """The text of a changed document without translations of what it no longer says, and those."""
+    if not document.translations:
+        return text, ()
     said, gone = set(texts(document)), []
     for code, table in document.translations.items():
         for each in table:
@@ -112,7 +114,7 @@ def _foreign(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fault
 
 
 def _strangers(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fault]:
-    said = texts(document)
+    said = texts(document) if document.translations else ()
     for code, table in document.translations.items():
         for each in table:
             if _key(each) not in said:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cache
 from math import log
 
 from entremetry.errors import QuantityError
@@ -125,8 +126,9 @@ def _spooned(
     """Return the simplest cups and spoons."""
     weigh = _weigher(weights)
     cup = volume_of("cup", measures)
-    meant = [(each, _mass_of(each, weigh)) for each in spoonfuls(mass / weigh(cup), measures)]
-    best, its_mass = min(meant, key=lambda pair: _difficulty(mass, pair[0], pair[1], limit))
+    found = spoonfuls(mass / weigh(cup), measures)
+    meant = [(each, awkward, _mass_of(each, weigh)) for each, awkward in found]
+    best, _, its_mass = min(meant, key=lambda each: _difficulty(mass, each[1], each[2], limit))
     drift = (its_mass - mass) / mass
     if abs(drift) > WIDEST:
         return _weighed(mass)
@@ -135,17 +137,18 @@ def _spooned(
 
 
 def _difficulty(
-    mass: float, spoonful: Spoonful, meant: float, limit: float
+    mass: float, awkward: int, meant: float, limit: float
 ) -> tuple[float, float, float]:
     """Order spoonfuls: within the limit the simplest, outside it the nearest."""
     drift = abs(meant - mass) / mass
-    return (0.0, spoonful.awkwardness, drift) if drift <= limit else (1.0, drift, 0.0)
+    return (0.0, awkward, drift) if drift <= limit else (1.0, drift, 0.0)
 
 
 def _weigher(weights: Sequence[MeasureWeight]) -> Callable[[float], float]:
     """Return what a volume weighs, from the weight whose volume is the nearest."""
     known = [(weight.volume, weight.mass) for weight in weights if weight.volume]
 
+    @cache
     def weigh(volume: float) -> float:
         nearest, mass = min(known, key=lambda pair: abs(log(pair[0] / volume)))
         return mass * volume / nearest

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import chain
 
 from entremetry.quantities.number import mixed_text
@@ -64,8 +65,17 @@ def volume_of(measure: str, measures: Measures) -> float:
     return unit.factor
 
 
-def spoonfuls(cups: float, measures: Measures) -> Iterator[Spoonful]:
-    """Yield what can be measured near a volume of so many cups."""
+def spoonfuls(cups: float, measures: Measures) -> tuple[tuple[Spoonful, int], ...]:
+    """What can be measured near a volume of so many cups, and how awkward each is."""
+    return _spoonfuls(int(cups), measures)
+
+
+@lru_cache(maxsize=256)
+def _spoonfuls(cups: int, measures: Measures) -> tuple[tuple[Spoonful, int], ...]:
+    return tuple((each, each.awkwardness) for each in _measurable(cups, measures))
+
+
+def _measurable(cups: int, measures: Measures) -> Iterator[Spoonful]:
     cup, tbsp, tsp = (volume_of(each, measures) for each in ("cup", "tbsp", "tsp"))
     whole = [Term(number=n, measure="cup", volume=cup) for n in _cups(cups)]
     large = [Term(number=n, measure="tbsp", volume=tbsp) for n in _TABLESPOONS]
@@ -79,9 +89,8 @@ def spoonfuls(cups: float, measures: Measures) -> Iterator[Spoonful]:
     )
 
 
-def _cups(cups: float) -> list[float]:
+def _cups(nearest: int) -> list[float]:
     """Return the cupfuls around a number of cups, a tablespoon less included."""
-    nearest = int(cups)
     numbers = [n + part for n in range(max(nearest - 1, 0), nearest + 2) for part in _CUP_FRACTIONS]
     return [number for number in numbers if number]
 
