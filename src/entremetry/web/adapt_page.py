@@ -6,7 +6,6 @@ import re
 import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
-from functools import lru_cache
 from typing import TYPE_CHECKING, ClassVar
 
 from markupsafe import Markup
@@ -25,6 +24,7 @@ from entremetry.web.dessert_page import tiles
 from entremetry.web.forms import Form
 from entremetry.web.mould_form import KINDS, WORDS, OwnKind, own_mould
 from entremetry.web.rendering import rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.wording import millilitres
 from entremetry.web.workbench import workbench_of
 
@@ -132,7 +132,7 @@ def _asked(fields: Mapping[str, str]) -> Adaptation:
     return Adaptation(mould=None if own else chosen.mould, own=own or None, pieces=chosen.pieces)
 
 
-@lru_cache(maxsize=32)
+@kept_by_language(32)
 def _adapted(text: str, file: str, asked: Adaptation, kitchen: str | None) -> Adapted:
     """The new document, kept while it is asked for again; a glass is asked for as a vessel."""
     from entremetry.usecases.batch import moulds

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 
 from markupsafe import Markup
 
@@ -12,6 +11,7 @@ from entremetry.larder.larder import Larder
 from entremetry.publish.drawing import Plate, on_plate, section_svg
 from entremetry.publish.stage import Stage
 from entremetry.usecases.batch import batch_of_text, surroundings
+from entremetry.web.speech import kept_by_language
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +38,7 @@ class Answer:
         return sum(component.mass.value for component in self.sheet.components)
 
 
-@lru_cache(maxsize=512)
+@kept_by_language(512)
 def answer(text: str, file: str, choices: Choices, kitchen_text: str | None) -> Answer:
     """Batch sheet of a text for these choices; EntremetryError as the use case raises it."""
     sheet = batch_of_text(
@@ -60,14 +60,14 @@ def reckoned(text: str, file: str, kitchen_text: str | None) -> Answer:
     return answer(text, file, Choices(), kitchen_text)
 
 
-@lru_cache(maxsize=256)
+@kept_by_language(256)
 def small_drawing(text: str, file: str, kitchen_text: str | None) -> Markup:
     """Drawing of a dessert without words, for a card."""
     sheet = answer(text, file, Choices(), kitchen_text).sheet
     return Markup(section_svg(sheet.section, title=f"{sheet.name} in section", labelled=False))
 
 
-@lru_cache(maxsize=4)
+@kept_by_language(4)
 def larder(kitchen_text: str | None) -> Larder:
     """Larder with the kitchen's own ingredients."""
     return surroundings(kitchen_text, "kitchen").larder

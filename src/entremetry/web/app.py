@@ -37,6 +37,7 @@ from entremetry.web import (
     recipe_page,
     revision_page,
     sources_page,
+    speech,
     temperatures_page,
     walk_page,
 )
@@ -72,7 +73,7 @@ def build_app(home: Path | None = None) -> Starlette:
     folder = home_folder(home)
     app = Starlette(
         routes=routes(),
-        middleware=[Middleware(Protection)],
+        middleware=[Middleware(speech.Speech), Middleware(Protection)],
         exception_handlers=dict(HANDLERS),
         lifespan=_lifespan,
     )
@@ -165,6 +166,7 @@ def routes() -> list[BaseRoute]:
         Route(f"{PLAN}/bench/worker.js", bench_page.send_worker),
         Route("/backup", backup_page.send_backup),
         Route("/sources", sources_page.show_sources),
+        Route("/language", posted(speech.choose), methods=["POST"]),
         Mount("/static", Static()),
     ]
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 import threading
 from collections.abc import Callable
 from concurrent.futures import Future
-from functools import cached_property
+from contextvars import copy_context
+from functools import cached_property, partial
 from queue import SimpleQueue
 from typing import Any, TypeVar
 
@@ -20,9 +21,9 @@ class Background:
         self._waiting: SimpleQueue[tuple[Future[Any], Callable[[], Any]]] = SimpleQueue()
 
     def begin(self, job: Callable[[], T]) -> Future[T]:
-        """What a job will give, once its turn has come."""
+        """What a job will give, once its turn has come; in the language of whoever began it."""
         future: Future[T] = Future()
-        self._waiting.put((future, job))
+        self._waiting.put((future, partial(copy_context().run, job)))
         _ = self._thread
         return future
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import TYPE_CHECKING, ClassVar
 from urllib.parse import urlencode
 
@@ -13,6 +12,7 @@ from starlette.responses import HTMLResponse, Response
 from entremetry.errors import EntremetryError
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.rendering import HTMX, rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.verdict_words import Said, Suspected, said_of, suspected
 from entremetry.web.workbench import workbench_of
 
@@ -100,7 +100,7 @@ def show_diagnosis(request: Request) -> HTMLResponse:
     return rendered(request, page)
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def checked(
     text: str, file: str, kitchen: str | None, mould: str | None, *, times: bool
 ) -> Checked:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
 from markupsafe import Markup
 
@@ -15,6 +14,7 @@ from entremetry.publish.drawing import Plate
 from entremetry.publish.stage import Stage
 from entremetry.web.answers import Choices, answer
 from entremetry.web.rendering import fragment
+from entremetry.web.speech import kept_by_language
 from entremetry.web.wording import millilitres
 
 NO_DRAWING = Markup('<p class="no-drawing">No drawing yet</p>')
@@ -65,7 +65,7 @@ def sheet_view(text: str, file: str, asked: Mapping[str, str], kitchen: str | No
         return _with_markup(View(trouble=str(error), advice=MEND_CHOICE), file)
 
 
-@lru_cache(maxsize=256)
+@kept_by_language(256)
 def _marked_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
     return _with_markup(_chosen_view(text, file, chosen, kitchen), file)
 

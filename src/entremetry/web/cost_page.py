@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from typing import TYPE_CHECKING, ClassVar, cast
 from urllib.parse import urlencode
 
@@ -30,6 +29,7 @@ from entremetry.web.cost_form import (
 )
 from entremetry.web.forms import Form
 from entremetry.web.rendering import rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.wording import when
 from entremetry.web.workbench import workbench_of
 
@@ -172,7 +172,7 @@ def _row(
     )
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def _cost(
     text: str,
     file: str,
@@ -201,7 +201,7 @@ def _plans(library: Library, dessert_id: str) -> tuple[tuple[str, str], ...]:
     )
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def _served(text: str) -> frozenset[str]:
     try:
         return served_in(text)
@@ -223,7 +223,7 @@ def _larder(stored: StoredDocument, kitchen: str | None) -> Larder:
     return _larder_of(stored.text, stored.id, kitchen)
 
 
-@lru_cache(maxsize=32)
+@kept_by_language(32)
 def _larder_of(text: str, file: str, kitchen: str | None) -> Larder:
     from entremetry.usecases.batch import reckoned, surroundings
 

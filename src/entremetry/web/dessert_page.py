@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import ClassVar, TypeAlias
 from urllib.parse import urlencode
 
@@ -18,6 +17,7 @@ from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.choosing import View, mould_words, sheet_view, view
 from entremetry.web.mould_tiles import mould_groups, tile_of
 from entremetry.web.rendering import fragment, page_text, rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.wording import millilitres
 from entremetry.web.workbench import workbench_of
 
@@ -71,7 +71,7 @@ def show_dessert(request: Request) -> Response:
     return HTMLResponse(page_of(stored, asked, kitchen, workbench.token, request.url.path))
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def page_of(
     stored: StoredDocument, asked: Asked, kitchen: str | None, token: str, path: str
 ) -> str:
@@ -143,7 +143,7 @@ def dessert_page(
     )
 
 
-@lru_cache(maxsize=256)
+@kept_by_language(256)
 def tiles(kitchen: str | None, chosen: str, own: str) -> Markup:
     """Moulds to choose from."""
     return fragment("tiles.html", groups=mould_groups(kitchen), chosen=chosen, own=own)

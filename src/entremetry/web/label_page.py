@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from typing import ClassVar
 
 from starlette.requests import Request
@@ -24,6 +23,7 @@ from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.answers import Choices
 from entremetry.web.choosing import choices
 from entremetry.web.rendering import rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
 
 
@@ -107,7 +107,7 @@ def _labels(
         return (), f"{error}."
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def _both(text: str, file: str, chosen: Choices, kitchen: str | None) -> tuple[ShownLabel, ...]:
     drafts = (
         label_of_text(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
-from functools import lru_cache
 from typing import ClassVar
 
 from markupsafe import Markup
@@ -20,6 +19,7 @@ from entremetry.usecases import larder as usecases_larder
 from entremetry.usecases.library import kitchen_text
 from entremetry.web.answers import larder
 from entremetry.web.rendering import fragment, rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
 
 LONGEST_QUERY = 120
@@ -67,7 +67,7 @@ def show_found(request: Request) -> Response:
     return HTMLResponse(found_by(_query(request), _kitchen(request)))
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def found_by(q: str, kitchen: str | None) -> Markup:
     """What a search finds, as the page shows it."""
     every = larder(kitchen)

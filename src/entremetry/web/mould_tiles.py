@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 import numpy as np
 from markupsafe import Markup
@@ -12,6 +11,7 @@ from markupsafe import Markup
 from entremetry.kitchen.mould import Mould
 from entremetry.shapes import Floats, Log
 from entremetry.usecases.batch import moulds
+from entremetry.web.speech import kept_by_language
 
 WIDTH = 100.0
 HEIGHT = 56.0
@@ -40,7 +40,7 @@ class MouldGroup:
     moulds: tuple[MouldTile, ...]
 
 
-@lru_cache(maxsize=8)
+@kept_by_language(8)
 def mould_groups(kitchen_text: str | None) -> tuple[MouldGroup, ...]:
     """Moulds and vessels of the kitchen and the built-in shelf."""
     every = moulds(kitchen_text)

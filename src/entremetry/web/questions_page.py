@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from typing import TYPE_CHECKING, ClassVar
 
 from starlette.requests import Request
@@ -24,6 +23,7 @@ from entremetry.web.comparing import ComparedLine, compared
 from entremetry.web.forms import Form
 from entremetry.web.question_fields import KINDS, Asking, Kind, asking
 from entremetry.web.rendering import HTMX, rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
 
 if TYPE_CHECKING:
@@ -169,14 +169,14 @@ def _new_name(before: str, answer: Answer) -> str:
     )
 
 
-@lru_cache(maxsize=32)
+@kept_by_language(32)
 def _choices(text: str, file: str, kitchen: str | None) -> Choices:
     from entremetry.usecases.questions import choices_of_text
 
     return choices_of_text(text, file=file, kitchen_text=kitchen)
 
 
-@lru_cache(maxsize=4)
+@kept_by_language(4)
 def _moulds(kitchen: str | None) -> tuple[tuple[str, str], ...]:
     from entremetry.usecases.batch import moulds
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from typing import TYPE_CHECKING, Any, ClassVar
 
 from starlette.requests import Request
@@ -23,6 +22,7 @@ from entremetry.usecases.library import (
 from entremetry.web.forms import Form
 from entremetry.web.rebalance_words import LineRow, MeasureRow, line_rows, measure_rows
 from entremetry.web.rendering import rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
 
 if TYPE_CHECKING:
@@ -209,14 +209,14 @@ def _named(fields: Mapping[str, str], prefix: str) -> tuple[str, ...]:
     return tuple(name.removeprefix(prefix) for name in fields if name.startswith(prefix))
 
 
-@lru_cache(maxsize=32)
+@kept_by_language(32)
 def _result(text: str, file: str, kitchen: str | None, asked: Asked) -> Rebalanced:
     from entremetry.usecases.rebalancing import rebalance_of_text
 
     return rebalance_of_text(text, asked, file=file, kitchen_text=kitchen)
 
 
-@lru_cache(maxsize=32)
+@kept_by_language(32)
 def _opened(text: str, file: str, kitchen: str | None) -> Dessert:
     from entremetry.usecases.rebalancing import dessert_of_text
 

@@ -12,21 +12,23 @@ from starlette.responses import HTMLResponse, Response
 from entremetry.errors import Conflict, EntremetryError, UnknownName
 from entremetry.web.protection import TooLarge, too_large
 from entremetry.web.rendering import rendered
+from entremetry.web.speech import wanted
+from entremetry.words import say, say_later, speaking
 
 HEADINGS = {
-    403: "Not from here",
-    404: "Not found",
-    405: "Not this way",
-    409: "It was changed meanwhile",
-    410: "No longer here",
-    413: "Too large",
-    415: "Not a form",
-    422: "This does not work",
-    500: "Something broke",
+    403: say_later("Not from here"),
+    404: say_later("Not found"),
+    405: say_later("Not this way"),
+    409: say_later("It was changed meanwhile"),
+    410: say_later("No longer here"),
+    413: say_later("Too large"),
+    415: say_later("Not a form"),
+    422: say_later("This does not work"),
+    500: say_later("Something broke"),
 }
 ADDRESSED = ("dessert", "ingredient", "plan", "revision")
-NOT_FOUND = "There is no page at this address."
-BROKEN = "This should not have happened. Nothing was changed; what is saved is safe."
+NOT_FOUND = say_later("There is no page at this address.")
+BROKEN = say_later("This should not have happened. Nothing was changed; what is saved is safe.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,7 +45,7 @@ def on_http(request: Request, error: Exception) -> Response:
     """Answer to an address or a form that is not right."""
     if not isinstance(error, HTTPException):
         raise error
-    words = NOT_FOUND if error.status_code == 404 else error.detail
+    words = say(NOT_FOUND) if error.status_code == 404 else error.detail
     return _refused(request, error.status_code, words)
 
 
@@ -64,13 +66,15 @@ def on_too_large(request: Request, error: Exception) -> Response:
 
 def on_fault(request: Request, error: Exception) -> Response:
     """Answer to a fault of ours; the server prints the traceback for whoever runs it."""
-    return _refused(request, 500, BROKEN)
+    with speaking(wanted(request.headers)):  # whoever answers a fault stands outside of all else
+        return _refused(request, 500, say(BROKEN))
 
 
 def _refused(
     request: Request, status: int, words: str, nearest: tuple[str, ...] = ()
 ) -> HTMLResponse:
-    page = ErrorPage(heading=HEADINGS.get(status, "Refused"), words=words, nearest=nearest)
+    heading = say(HEADINGS.get(status, say_later("Refused")))
+    page = ErrorPage(heading=heading, words=words, nearest=nearest)
     return rendered(request, page, status=status)
 
 

@@ -12,9 +12,12 @@ from markupsafe import Markup
 from starlette.requests import Request
 from starlette.responses import HTMLResponse
 
+from entremetry.publish.page_words import filled, spoken, spoken_as, spoken_count
 from entremetry.publish.typography import grams, hours, millimetres, per_cent, typeset
 from entremetry.web import wording
 from entremetry.web.assets import address
+from entremetry.web.speech import others
+from entremetry.words import current, say
 
 FOLDER = Path(__file__).parent / "templates"
 HTMX = "HX-Request"
@@ -52,7 +55,18 @@ def environment() -> Environment:
         cited=wording.cited,
         when=wording.when,
     )
-    made.globals.update(asset=address, counted=wording.counted, drift=wording.drift)
+    made.globals.update(
+        asset=address,
+        counted=wording.counted,
+        drift=wording.drift,
+        filled=filled,
+        other_languages=others,
+        plainly=say,
+        say=spoken,
+        say_as=spoken_as,
+        say_count=spoken_count,
+        spoken_language=current,
+    )
     return made
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import TYPE_CHECKING, ClassVar, cast
 from urllib.parse import quote
 
@@ -23,6 +22,7 @@ from entremetry.publish.temperature_wording import (
 from entremetry.store import StoredDocument
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.rendering import rendered
+from entremetry.web.speech import kept_by_language
 from entremetry.web.temperature_work import Frame, Question, Shown, TemperatureWork
 from entremetry.web.workbench import workbench_of
 
@@ -167,7 +167,7 @@ def work_of(request: Request) -> TemperatureWork:
     return cast(TemperatureWork, request.app.state.temperatures)
 
 
-@lru_cache(maxsize=64)
+@kept_by_language(64)
 def timed(text: str, file: str, kitchen: str | None) -> tuple[TimedStep, ...]:
     """Steps of a text that can be timed."""
     from entremetry.usecases.temperatures import timed_steps_of_text

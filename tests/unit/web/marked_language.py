@@ -1,0 +1,71 @@
+"""A language that marks what is said, so that what is not said can be found on a page."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from gettext import NullTranslations
+
+from lxml import html
+
+from entremetry.words import ENGLISH
+
+MARKED = re.compile("⟦[^⟦⟧]*⟧")
+WORD = re.compile(r"[^\W\d_]{3,}")
+ATTRIBUTES = ("aria-label", "title", "alt", "placeholder", "aria-valuetext", "aria-roledescription")
+BARE = "script|style|textarea|code|pre|cite"
+"""Elements whose text is no message: a program's, an author's or a source's own."""
+
+
+class Marking(NullTranslations):
+    """Gives every message back between brackets."""
+
+    def gettext(self, message: str) -> str:
+        return f"⟦{message}⟧"
+
+    def pgettext(self, context: str, message: str) -> str:
+        return f"⟦{message}⟧"
+
+    def ngettext(self, one: str, many: str, number: int) -> str:
+        return f"⟦{one if number == 1 else many}⟧"
+
+
+MARKED_LANGUAGE = replace(ENGLISH, code="eo", name="Marked", tag="eo", messages=Marking())
+
+
+def unsaid(page: str, known: frozenset[str]) -> list[str]:
+    """Texts of a page that were not said, but for words that are known to be an author's."""
+    return [text for text in texts(page) if words(text) - known]
+
+
+def words(text: str) -> frozenset[str]:
+    """Words of a text outside of the brackets, in small letters."""
+    while MARKED.search(text):
+        text = MARKED.sub(" ", text)
+    return frozenset(word.casefold() for word in WORD.findall(text))
+
+
+def texts(page: str) -> Iterator[str]:
+    """Yield what a person reads or hears of a page, piece by piece."""
+    tree = html.fromstring(page)
+    for element in tree.iter():
+        if not isinstance(element.tag, str):
+            continue
+        if not element.xpath(f"ancestor-or-self::*[{_is_bare()}]") and element.text:
+            yield element.text.strip()
+        parent = element.getparent()
+        if (
+            parent is not None
+            and element.tail
+            and not parent.xpath(f"ancestor-or-self::*[{_is_bare()}]")
+        ):
+            yield element.tail.strip()
+        yield from (element.get(name, "") for name in ATTRIBUTES if element.get(name))
+
+
+def _is_bare() -> str:
+    return (
+        " or ".join(f"self::{name}" for name in BARE.split("|"))
+        + " or @translate='no' or (@lang and not(self::html))"
+    )

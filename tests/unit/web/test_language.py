@@ -1,0 +1,84 @@
+"""Pages speak the language that is chosen, or that the browser asks for."""
+
+from __future__ import annotations
+
+import re
+import sys
+from typing import Any
+
+import pytest
+
+from unit.web.conftest import CREAM, HOST
+from unit.web.marked_language import MARKED_LANGUAGE, unsaid, words
+
+Client = Any
+
+AUTHORS = words(CREAM) | {"entremetry", "français"}
+SPOKEN = ["/nowhere"]
+
+
+@pytest.fixture
+def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
+    """A workbench that speaks a language in which every message is marked."""
+    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
+    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
+    return planner
+
+
+@pytest.mark.parametrize("path", SPOKEN)
+def test_every_word_of_a_page_is_said(marked: Client, path: str) -> None:
+    assert unsaid(marked.get(path).html, AUTHORS) == []
+
+
+@pytest.mark.parametrize(
+    ("asked", "tag"),
+    [
+        ("fr", "fr"),
+        ("fr-CA,en;q=0.8", "fr"),
+        ("de-DE,fr;q=0.4,en;q=0.7", "en-GB"),
+        ("de", "en-GB"),
+        ("fr;q=0", "en-GB"),
+        ("fr;q=much,,;", "en-GB"),
+        ("", "en-GB"),
+    ],
+)
+def test_browsers_wish_is_heard(client: Client, asked: str, tag: str) -> None:
+    assert f'<html lang="{tag}">' in client.get("/", accept_language=asked).html
+
+
+def test_chosen_language_stays_whatever_the_browser_asks_for(client: Client) -> None:
+    came = f"http://{HOST}/desserts/plain-cream?pieces=8"
+    reply = client.post("/language", {"language": "fr"}, referer=came)
+    assert (reply.status, reply.headers["location"]) == (303, "/desserts/plain-cream?pieces=8")
+    cookie = re.match(r"language=fr", reply.headers["set-cookie"])
+    assert cookie and "HttpOnly" in reply.headers["set-cookie"]
+    assert '<html lang="fr">' in client.get("/", cookie=cookie[0], accept_language="en").html
+
+
+@pytest.mark.parametrize(
+    "came",
+    ["", "https://elsewhere.example/", f"http://{HOST}.elsewhere.example/x", "http://[", "//x"],
+)
+def test_choice_from_elsewhere_leads_to_the_first_page(client: Client, came: str) -> None:
+    assert client.post("/language", {"language": "fr"}, referer=came).headers["location"] == "/"
+
+
+def test_address_that_looks_like_another_host_stays_here(client: Client) -> None:
+    came = f"http://{HOST}//elsewhere.example"
+    reply = client.post("/language", {"language": "fr"}, referer=came)
+    assert reply.headers["location"] == "/elsewhere.example"
+
+
+def test_language_that_there_is_not_is_refused(client: Client) -> None:
+    assert client.post("/language", {"language": "xx"}).status == 422
+    assert '<html lang="en-GB">' in client.get("/", cookie="language=xx").html
+
+
+def test_choosing_needs_our_own_form(client: Client) -> None:
+    assert client.send("/language", {"language": "fr"}).status == 403
+
+
+def test_numbers_of_one_language_are_not_kept_for_another(client: Client) -> None:
+    english = client.get("/desserts/plain-cream").words
+    french = client.get("/desserts/plain-cream", accept_language="fr").words
+    assert client.get("/desserts/plain-cream").words == english != french
