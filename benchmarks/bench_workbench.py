@@ -1,7 +1,8 @@
 """The workbench with 500 desserts and 20 clients who build: how long a change takes.
 
 Each client changes a dessert of its own again and again, as the building page does, and reads the
-part of the page that comes back. The figure is the 95th percentile; the reference is the same
+part of the page that comes back; then it thinks for a while, as people do, not all for the same
+time. The figure is the 95th percentile; the reference is the same
 change made by one client alone in the same run.
 """
 
@@ -18,6 +19,7 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 from http.client import HTTPConnection
 from pathlib import Path
+from random import Random
 from statistics import quantiles
 from urllib.parse import urlencode
 
@@ -28,7 +30,7 @@ from entremetry.store.demo import demo_texts
 
 DESSERTS, CLIENTS = 500, 20
 COMMAND = str(Path(sys.executable).parent / "entremetry")
-PAUSE = 2.0  # s between the changes of one client
+PAUSES = (1.0, 3.0)  # s between the changes of one client: from, to
 
 
 def fill(home: Path) -> list[str]:
@@ -74,7 +76,8 @@ def asked(host: str, method: str, path: str, body: str = "") -> str:
 
 def changes(host: str, id_: str, rounds: int) -> list[float]:
     """Times of so many changes of the number of pieces."""
-    path, times = f"/desserts/{id_}/build", []
+    path, times, thinking = f"/desserts/{id_}/build", [], Random(id_)
+    time.sleep(thinking.uniform(*PAUSES))
     page = asked(host, "GET", path)
     for k in range(rounds):
         hidden = {
@@ -85,7 +88,7 @@ def changes(host: str, id_: str, rounds: int) -> list[float]:
         start = time.perf_counter()
         page = asked(host, "POST", path, body)
         times.append(time.perf_counter() - start)
-        time.sleep(PAUSE)
+        time.sleep(thinking.uniform(*PAUSES))
     return times
 
 

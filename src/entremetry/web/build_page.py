@@ -42,6 +42,7 @@ from entremetry.web.forms import Form
 from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.part_path import path_at
 from entremetry.web.rendering import HTMX, rendered
+from entremetry.web.turns import in_turn
 from entremetry.web.workbench import workbench_of
 
 ASSEMBLY = "assembly"
@@ -83,11 +84,13 @@ class BuildPart(BuildPage):
     template: ClassVar[str] = "build_part.html"
 
 
+@in_turn
 def show_build(request: Request) -> Response:
     """GET /desserts/{id}/build?open=PATH&adding=PATH&kind=STEP"""
     return _answer(request, dict(request.query_params))
 
 
+@in_turn
 def change(request: Request, form: Form) -> Response:
     """POST /desserts/{id}/build: one change, kept at once."""
     library, id_ = workbench_of(request).library, str(request.path_params["id"])
