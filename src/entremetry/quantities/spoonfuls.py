@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import chain
+from typing import TypeAlias
 
 from entremetry.quantities.number import mixed_text
 from entremetry.quantities.spelling import unit_called
@@ -65,14 +66,21 @@ def volume_of(measure: str, measures: Measures) -> float:
     return unit.factor
 
 
-def spoonfuls(cups: float, measures: Measures) -> tuple[tuple[Spoonful, int], ...]:
-    """What can be measured near a volume of so many cups, and how awkward each is."""
+Alike: TypeAlias = tuple[int, tuple[Spoonful, ...]]
+"""How awkward, and all spoonfuls that are just so awkward."""
+
+
+def spoonfuls(cups: float, measures: Measures) -> tuple[Alike, ...]:
+    """What can be measured near a volume of so many cups, the least awkward first."""
     return _spoonfuls(int(cups), measures)
 
 
 @lru_cache(maxsize=256)
-def _spoonfuls(cups: int, measures: Measures) -> tuple[tuple[Spoonful, int], ...]:
-    return tuple((each, each.awkwardness) for each in _measurable(cups, measures))
+def _spoonfuls(cups: int, measures: Measures) -> tuple[Alike, ...]:
+    alike: dict[int, list[Spoonful]] = {}
+    for each in _measurable(cups, measures):
+        alike.setdefault(each.awkwardness, []).append(each)
+    return tuple((awkward, tuple(alike[awkward])) for awkward in sorted(alike))
 
 
 def _measurable(cups: int, measures: Measures) -> Iterator[Spoonful]:

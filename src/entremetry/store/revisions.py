@@ -5,7 +5,18 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Delete, Row, and_, bindparam, delete, insert, select, update
+from sqlalchemy import (
+    Connection,
+    Delete,
+    Row,
+    Select,
+    and_,
+    bindparam,
+    delete,
+    insert,
+    select,
+    update,
+)
 
 from entremetry.errors import Conflict, UnknownName
 from entremetry.store.stored import Draft, Kind, Origin, Revision, StoredDocument
@@ -63,7 +74,9 @@ def ids(connection: Connection, kind: Kind) -> frozenset[str]:
 
 def history(connection: Connection, kind: Kind, document_id: str) -> tuple[Revision, ...]:
     """Every revision, the newest first."""
-    wanted = select(*RECORD).where(REVISIONS.c.kind == kind, REVISIONS.c.id == document_id)
+    wanted: Select[Any] = select(*RECORD).where(
+        REVISIONS.c.kind == kind, REVISIONS.c.id == document_id
+    )
     rows = connection.execute(wanted.order_by(REVISIONS.c.number.desc())).all()
     return tuple(_revision(row) for row in rows)
 
