@@ -50,7 +50,8 @@ def overlap(one: str, two: str, missing: float) -> FitError:
 
 
 def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
-    wall = _thinnest(cavity, part.solid, part.low, part.aside, part.turned)
+    solids: tuple[Any, Any] = (cavity, part.solid)
+    wall = _thinnest(*solids, part.low, part.aside, part.turned)
     if wall.thinnest < -TOUCHING:
         raise FitError(
             f"{part.name} does not fit into the mould: it is "
@@ -62,7 +63,9 @@ def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
 
 
 @lru_cache(maxsize=256)
-def _thinnest(cavity: Any, insert: Any, level: float, aside: float, turned: bool) -> WallThickness:
+def _thinnest(
+    cavity: Solid, insert: Solid, level: float, aside: float, turned: bool
+) -> WallThickness:
     """Thinnest wall around an insert; most changes of a dessert leave it as it was."""
     return thinnest_wall(
         cavity,
