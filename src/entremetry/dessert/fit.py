@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
+from typing import Any
 
 from entremetry.dessert.placed import Inclusion, InsertWall
 from entremetry.errors import FitError
-from entremetry.shapes import Solid, gap_between, thinnest_wall
+from entremetry.shapes import Solid, WallThickness, gap_between, thinnest_wall
 
 TOUCHING = 1e-6  # m
 POINTS_ACROSS = 60  # an insert is measured at so many points along its longest side
@@ -48,14 +50,8 @@ def overlap(one: str, two: str, missing: float) -> FitError:
 
 
 def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
-    wall = thinnest_wall(
-        cavity,
-        part.solid,
-        level=part.low,
-        offset=(part.aside, 0.0),
-        turned=part.turned,
-        spacing=_spacing(part.solid),
-    )
+    solids: tuple[Any, Any] = (cavity, part.solid)
+    wall = _thinnest(*solids, part.low, part.aside, part.turned)
     if wall.thinnest < -TOUCHING:
         raise FitError(
             f"{part.name} does not fit into the mould: it is "
@@ -64,6 +60,21 @@ def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
             missing=-wall.thinnest,
         )
     return InsertWall(inclusion=part, thinnest=wall.thinnest, towards=wall.towards)
+
+
+@lru_cache(maxsize=256)
+def _thinnest(
+    cavity: Solid, insert: Solid, level: float, aside: float, turned: bool
+) -> WallThickness:
+    """Thinnest wall around an insert; most changes of a dessert leave it as it was."""
+    return thinnest_wall(
+        cavity,
+        insert,
+        level=level,
+        offset=(aside, 0.0),
+        turned=turned,
+        spacing=_spacing(insert),
+    )
 
 
 def _spacing(solid: Solid) -> float:

@@ -55,14 +55,7 @@ def untranslated(document: DessertDocument, code: str) -> tuple[str, ...]:
 
 def texts(document: DessertDocument) -> tuple[str, ...]:
     """Everything the author says to readers, on one line each, in the order of the document."""
-    found: list[str] = []
-
-    def note(text: str) -> str:
-        found.append(_key(text))
-        return text
-
-    _told(document, note)
-    return tuple(dict.fromkeys([*found, *_bowls(document)]))
+    return tuple(dict.fromkeys([*map(_key, _said(document)), *_bowls(document)]))
 
 
 def require_translations(document: DessertDocument, tree: Tree, *, file: str) -> None:
@@ -80,6 +73,8 @@ def require_translations(document: DessertDocument, tree: Tree, *, file: str) ->
 
 def without_strangers(text: str, document: DessertDocument) -> tuple[str, tuple[str, ...]]:
     """The text of a changed document without translations of what it no longer says, and those."""
+    if not document.translations:
+        return text, ()
     said, gone = set(texts(document)), []
     for code, table in document.translations.items():
         for each in table:
@@ -112,7 +107,7 @@ def _foreign(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fault
 
 
 def _strangers(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fault]:
-    said = texts(document)
+    said = texts(document) if document.translations else ()
     for code, table in document.translations.items():
         for each in table:
             if _key(each) not in said:
@@ -138,6 +133,23 @@ def _key(text: str) -> str:
 def _bowls(document: DessertDocument) -> tuple[str, ...]:
     steps = [step for component in document.components.values() for step in component.method]
     return tuple(dict.fromkeys(step.bowl for step in steps if step.bowl))
+
+
+def _said(value: Any, field: str = "") -> Iterator[str]:
+    """Every text of a field for readers, as it is written."""
+    if isinstance(value, str):
+        if field in TEXTS and value.strip():
+            yield value
+    elif isinstance(value, BaseModel):
+        for name in type(value).model_fields:
+            if name != FIELD:
+                yield from _said(getattr(value, name), name)
+    elif isinstance(value, dict):
+        for each in value.values():
+            yield from _said(each, field)
+    elif isinstance(value, list | tuple):
+        for each in value:
+            yield from _said(each, field)
 
 
 def _told(model: M, say: Say) -> M:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from types import MappingProxyType
 from typing import Any
 
 import yaml
@@ -61,7 +62,7 @@ class Builder:
             self._fault(1, found, "one YAML mapping, such as 'name: Pear log'")
         if self.faults:
             raise DocumentError(self.faults)
-        return Tree(data=self.root, lines=self.lines)
+        return Tree(data=self.root, lines=MappingProxyType(self.lines))
 
     def _start_document(self, line: int) -> None:
         self.documents += 1

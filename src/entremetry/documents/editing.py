@@ -8,13 +8,12 @@ and order. Either way the result is read again and must say exactly what was ask
 from __future__ import annotations
 
 from collections.abc import Callable, Collection
-from copy import deepcopy
 from typing import Any
 
 from entremetry.documents.reading import read_tree
 from entremetry.documents.rendering import block_lines
 from entremetry.documents.splicing import spliced_in, spliced_name, spliced_order, spliced_out
-from entremetry.documents.tree import Path, field_text
+from entremetry.documents.tree import Path, copied, field_text
 from entremetry.errors import DocumentError, Fault
 
 _FILE = "document"
@@ -72,7 +71,7 @@ def _edited(text: str, path: Path, value: Any) -> str:
 
 def _removed(text: str, path: Path) -> str:
     """Take a part out of a text with plain line ends."""
-    wanted = deepcopy(read_tree(text, file=_FILE).data)
+    wanted = read_tree(text, file=_FILE).data
     _delete(wanted, path)
     return _accepted(
         text, wanted, lambda: spliced_out(text, path), lambda root: _delete(root, path)
@@ -81,7 +80,7 @@ def _removed(text: str, path: Path) -> str:
 
 def _renamed(text: str, path: Path, name: str) -> str:
     """Rename a part of a text with plain line ends."""
-    wanted = deepcopy(read_tree(text, file=_FILE).data)
+    wanted = read_tree(text, file=_FILE).data
     _rename(wanted, path, name)
     return _accepted(
         text, wanted, lambda: spliced_name(text, path, name), lambda root: _rename(root, path, name)
@@ -91,7 +90,7 @@ def _renamed(text: str, path: Path, name: str) -> str:
 def _moved(text: str, path: Path, to: int) -> str:
     """Move a part of a text with plain line ends."""
     data = read_tree(text, file=_FILE).data
-    wanted = deepcopy(data)
+    wanted = copied(data)
     _move(wanted, path, to)
     if _same(data, wanted):
         return text
@@ -168,9 +167,9 @@ def _with(data: dict[str, Any], path: Path, value: Any) -> dict[str, Any]:
     """Return a copy of the data with the part set."""
     if not path:
         raise _no_part(path)
-    copy = deepcopy(data)
-    _set(copy, path, value)
-    return copy
+    there: dict[str, Any] = copied(data)
+    _set(there, path, value)
+    return there
 
 
 def _set(root: Any, path: Path, value: Any) -> None:

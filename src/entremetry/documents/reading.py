@@ -12,7 +12,8 @@ from typing import Any
 import yaml
 
 from entremetry.documents.building import Builder
-from entremetry.documents.tree import Tree
+from entremetry.documents.keeping import kept
+from entremetry.documents.tree import Tree, copied
 from entremetry.errors import DocumentError, Fault
 
 LARGEST = 1_000_000
@@ -24,7 +25,17 @@ _MAPPING = "one YAML mapping, such as 'name: Pear log'"
 
 
 def read_tree(text: str, *, file: str) -> Tree:
-    """Read one document; raise DocumentError with everything that is wrong in it."""
+    """Read one document; raise DocumentError with everything that is wrong in it.
+
+    The data are the caller's own, to be changed at will.
+    """
+    tree = _tree(text, file=file)
+    return Tree(data=copied(tree.data), lines=tree.lines)
+
+
+@kept
+def _tree(text: str, file: str) -> Tree:
+    """Read one document; the same text gives the same tree."""
     text = text.removeprefix("\ufeff")
     _require_plain_text(text, file)
     builder = Builder(file)

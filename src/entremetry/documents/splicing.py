@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, ClassVar
 
 import yaml
 
@@ -17,7 +17,11 @@ from entremetry.documents.rendering import (
 )
 from entremetry.documents.tree import Path
 
-_LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+
+class _Loader(getattr(yaml, "CSafeLoader", yaml.SafeLoader)):  # type: ignore[misc]
+    """Finds the marks of every part, and asks of no word what it means."""
+
+    yaml_implicit_resolvers: ClassVar[dict[str, Any]] = {}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -109,7 +113,7 @@ def _spans(text: str, parent: Any) -> list[tuple[int, int]] | None:
 
 def _places(text: str, path: Path) -> list[_Place]:
     """Return the nodes along a path, from the root as far as they are there."""
-    root: Any = yaml.compose(text, Loader=_LOADER)
+    root: Any = yaml.compose(text, Loader=_Loader)
     places = [_Place(node=root)]
     for part in path:
         found = _inside(places[-1], part)

@@ -24,6 +24,19 @@ class Tree:
         return None
 
 
+def copied(data: Any) -> Any:
+    """Plain data once more: changing the one leaves the other as it is."""
+    if isinstance(data, dict):
+        return {key: copied(each) if _holds(each) else each for key, each in data.items()}
+    if isinstance(data, list):
+        return [copied(each) if _holds(each) else each for each in data]
+    return data
+
+
+def _holds(value: object) -> bool:
+    return isinstance(value, dict | list)
+
+
 def field_text(path: Path) -> str:
     """Write a path as people read it; items are counted from 1: placement[2].height."""
     text = ""

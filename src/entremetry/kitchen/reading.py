@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from entremetry.documents import Tree, at_current_version, read_tree, validate
+from entremetry.documents import Tree, at_current_version, kept, read_tree, validate
 from entremetry.documents.tree import Path, field_text
 from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.kitchen.kitchen_document import KitchenDocument
@@ -23,7 +23,8 @@ def read_kitchen(text: str, *, file: str) -> KitchenDocument:
     return read_kitchen_with_lines(text, file=file)[0]
 
 
-def read_kitchen_with_lines(text: str, *, file: str) -> tuple[KitchenDocument, Tree]:
+@kept
+def read_kitchen_with_lines(text: str, file: str) -> tuple[KitchenDocument, Tree]:
     """Read a kitchen document and where each part of it stands; see `read_kitchen`."""
     tree = at_current_version(read_tree(text, file=file), key="entremetry_kitchen", file=file)
     return validate(KitchenDocument, tree, file=file), tree

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, fields
+from operator import add, attrgetter, sub
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,18 +39,18 @@ class Constituents:
     ash: float = 0.0
 
     def __add__(self, other: Constituents) -> Constituents:
-        return Constituents(**{n: getattr(self, n) + getattr(other, n) for n in NAMES})
+        return _named(map(add, _AMOUNTS(self), _AMOUNTS(other)))
 
     def __sub__(self, other: Constituents) -> Constituents:
-        return Constituents(**{n: getattr(self, n) - getattr(other, n) for n in NAMES})
+        return _named(map(sub, _AMOUNTS(self), _AMOUNTS(other)))
 
     def __mul__(self, factor: float) -> Constituents:
-        return Constituents(**{n: getattr(self, n) * factor for n in NAMES})
+        return _named(amount * factor for amount in _AMOUNTS(self))
 
     @property
     def total(self) -> float:
         """Sum of all constituents."""
-        return float(sum(getattr(self, n) for n in NAMES))
+        return float(sum(_AMOUNTS(self)))
 
     @property
     def fat(self) -> float:
@@ -89,3 +91,9 @@ SUGARS = (
     "unsplit_sugars",
 )
 NAMES = tuple(field.name for field in fields(Constituents))
+_AMOUNTS = attrgetter(*NAMES)
+
+
+def _named(amounts: Iterable[float]) -> Constituents:
+    """Constituents of amounts in the order of their names."""
+    return Constituents(**dict(zip(NAMES, amounts, strict=True)))

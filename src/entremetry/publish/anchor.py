@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -66,12 +66,13 @@ def best(mask: NDArray[np.bool_], pull: Floats) -> tuple[int, int]:
 def depth(mask: NDArray[np.bool_]) -> Floats:
     """How many cells each cell lies from the edge of the mask, at most 6."""
     deep = np.zeros(mask.shape)
-    inner = np.pad(mask, 1)
+    core, framed = mask, np.zeros((mask.shape[0] + 2, mask.shape[1] + 2), dtype=bool)
     for _ in range(6):
-        deep += inner[1:-1, 1:-1]
-        core = inner[1:-1, 1:-1]
-        kept = core & inner[:-2, 1:-1] & inner[2:, 1:-1] & inner[1:-1, :-2] & inner[1:-1, 2:]
-        inner = np.pad(kept, 1)
+        deep += core
+        framed[1:-1, 1:-1] = core
+        core = core & framed[:-2, 1:-1] & framed[2:, 1:-1] & framed[1:-1, :-2] & framed[1:-1, 2:]
+        if not core.any():
+            break
     return deep
 
 
@@ -79,50 +80,64 @@ def seen(stage: Stage) -> tuple[NDArray[np.int64], Floats, Floats]:
     """Index of the part that is seen in each cell, -1 where there is none; places in mm."""
     across = np.linspace(stage.left, stage.right, 2 * ACROSS + 1)[1::2]
     down = np.linspace(stage.top, stage.bottom, 2 * DOWN + 1)[1::2]
-    x, y = np.meshgrid(across, down)
-    hollow = inside(stage.cavity, x, y)
-    grid = np.full(x.shape, -1, dtype=np.int64)
+    hollow = inside(stage.cavity, across, down)
+    grid = np.full(hollow.shape, -1, dtype=np.int64)
     for k, shape in enumerate(stage.shapes):
-        grid[covered(shape, stage, x, y, hollow)] = k
+        grid[covered(shape, stage, across, down, hollow)] = k
     return grid, across, down
 
 
 def covered(
-    shape: Shape, stage: Stage, x: Floats, y: Floats, hollow: NDArray[np.bool_]
+    shape: Shape, stage: Stage, across: Floats, down: Floats, hollow: NDArray[np.bool_]
 ) -> NDArray[np.bool_]:
     """Cells that a part covers."""
     if shape.around:
-        cell = max(float(x[0, 1] - x[0, 0]), float(y[1, 0] - y[0, 0]))
+        cell = max(float(across[1] - across[0]), float(down[1] - down[0]))
         reach = max(shape.part.thickness * 1e3, cell)
-        return near(stage.cavity, x, y, reach) & ~hollow & (y < stage.rim)
-    own = inside(shape.outlines, x, y)
+        above_rim = (down < stage.rim)[:, np.newaxis]
+        return near(stage.cavity, across, down, reach) & ~hollow & above_rim
+    own = inside(shape.outlines, across, down)
     return own & hollow if shape.inside else own
 
 
-def inside(outlines: Iterable[Floats], x: Floats, y: Floats) -> NDArray[np.bool_]:
+def inside(outlines: Iterable[Floats], across: Floats, down: Floats) -> NDArray[np.bool_]:
     """Cells inside closed outlines, by crossings of a ray."""
-    result = np.zeros(x.shape, dtype=bool)
+    result = np.zeros((len(down), len(across)), dtype=bool)
     for outline in outlines:
-        points = thinned(outline)
-        for (x0, y0), (x1, y1) in zip(points, np.roll(points, -1, axis=0), strict=True):
-            if y0 != y1:
-                crossing = x0 + (y - y0) * (x1 - x0) / (y1 - y0)
-                result ^= ((y0 > y) != (y1 > y)) & (x < crossing)
+        for (x0, y0), (x1, y1) in sides(outline):
+            rows = between(down, min(y0, y1), max(y0, y1))
+            crossing = x0 + (down[rows] - y0) * (x1 - x0) / (y1 - y0) if y0 != y1 else down[:0]
+            if len(crossing):
+                result[rows] ^= across < crossing[:, np.newaxis]
     return result
 
 
-def near(outlines: Iterable[Floats], x: Floats, y: Floats, reach: float) -> NDArray[np.bool_]:
+def near(
+    outlines: Iterable[Floats], across: Floats, down: Floats, reach: float
+) -> NDArray[np.bool_]:
     """Cells no further than `reach` from closed outlines."""
-    least = np.full(x.shape, np.inf)
+    result = np.zeros((len(down), len(across)), dtype=bool)
     for outline in outlines:
-        points = thinned(outline)
-        for start, end in zip(points, np.roll(points, -1, axis=0), strict=True):
-            run = end - start
-            length = max(float(run @ run), 1e-12)
-            along = np.clip(((x - start[0]) * run[0] + (y - start[1]) * run[1]) / length, 0, 1)
-            gap = np.hypot(x - start[0] - along * run[0], y - start[1] - along * run[1])
-            least = np.minimum(least, gap)
-    return least <= reach
+        for (x0, y0), (x1, y1) in sides(outline):
+            columns = between(across, min(x0, x1) - 1.01 * reach, max(x0, x1) + 1.01 * reach)
+            rows = between(down, min(y0, y1) - 1.01 * reach, max(y0, y1) + 1.01 * reach)
+            x, y = across[columns] - x0, (down[rows] - y0)[:, np.newaxis]
+            run, rise = x1 - x0, y1 - y0
+            along = np.clip((x * run + y * rise) / max(run * run + rise * rise, 1e-12), 0, 1)
+            result[rows, columns] |= np.hypot(x - along * run, y - along * rise) <= reach
+    return result
+
+
+def between(places: Floats, low: float, high: float) -> slice:
+    """Those of the rising places that lie from `low` on and below `high`."""
+    first, last = np.searchsorted(places, (low, high))
+    return slice(int(first), int(last))
+
+
+def sides(outline: Floats) -> Iterator[tuple[list[float], list[float]]]:
+    """Both ends of every side of a closed outline."""
+    points = thinned(outline).tolist()
+    return zip(points, [*points[1:], points[0]], strict=True)
 
 
 def thinned(outline: Floats, most: int = 72) -> Floats:

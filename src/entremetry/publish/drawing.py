@@ -47,14 +47,15 @@ def section_svg(
     standalone: bool = False,
     id_prefix: str = "",
     font: str = SERIF,
+    laid: tuple[Stage, Plate] | None = None,
 ) -> str:
     """Drawing of one piece, cut through the middle.
 
     `labelled` adds names and a scale; `standalone` makes it a file of its own, on paper. Ids
-    start with `id_prefix`, by default a word made from all that is drawn.
+    start with `id_prefix`, by default a word made from all that is drawn. `laid` is the section
+    on the stage and laid out, where that was done before.
     """
-    scene = stage(section)
-    plate = laid_out(scene, labelled=labelled)
+    scene, plate = laid or on_plate(section, labelled=labelled)
     prefix = id_prefix or "s" + sha256(repr((title, labelled, section)).encode()).hexdigest()[:8]
     words = shown(description(section))
     return element(
@@ -80,6 +81,12 @@ def sheet(plate: Plate, *, standalone: bool) -> list[str]:
     if not standalone:
         return []
     return [element("rect", width=plate.width, height=plate.height, fill=PAPER)]
+
+
+def on_plate(section: Section, *, labelled: bool) -> tuple[Stage, Plate]:
+    """A section on the stage, and laid out."""
+    scene = stage(section)
+    return scene, laid_out(scene, labelled=labelled)
 
 
 def laid_out(scene: Stage, *, labelled: bool) -> Plate:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 import re
 from collections.abc import Iterator
+from functools import lru_cache
 
 from entremetry.dessert.batch_sheet import DrawnPart
 from entremetry.publish.colour import Colour, darker, hex_colour, lighter
@@ -27,16 +28,20 @@ def texture(part: DrawnPart) -> str:
 
 def pattern(name: str, colour: Colour, *, id_: str, scale: float) -> str:
     """Seamless tile of a texture over a colour, for shapes drawn `scale` units to the mm."""
-    marks = "".join(MARKS[name](colour)) if name in MARKS else ""
     return element(
         "pattern",
-        marks or element("g"),
+        _marks(name, colour) or element("g"),
         id=id_,
         width=TILE,
         height=TILE,
         patternUnits="userSpaceOnUse",
         patternTransform=f"scale({1.0 / scale:.5f})",
     )
+
+
+@lru_cache(maxsize=64)
+def _marks(name: str, colour: Colour) -> str:
+    return "".join(MARKS[name](colour)) if name in MARKS else ""
 
 
 def scattered(count: int, seed: str) -> Iterator[tuple[float, float, float]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
@@ -126,8 +126,8 @@ def _spooned(
     """Return the simplest cups and spoons."""
     weigh = _weigher(weights)
     cup = volume_of("cup", measures)
-    meant = [(each, _mass_of(each, weigh)) for each in spoonfuls(mass / weigh(cup), measures)]
-    best, its_mass = min(meant, key=lambda pair: _difficulty(mass, pair[0], pair[1], limit))
+    found = spoonfuls(mass / weigh(cup), measures)
+    best, its_mass = _simplest(mass, found, weigh, limit)
     drift = (its_mass - mass) / mass
     if abs(drift) > WIDEST:
         return _weighed(mass)
@@ -135,19 +135,32 @@ def _spooned(
     return _household(mass, its_mass, text, Method.SPOONS)
 
 
-def _difficulty(
-    mass: float, spoonful: Spoonful, meant: float, limit: float
-) -> tuple[float, float, float]:
-    """Order spoonfuls: within the limit the simplest, outside it the nearest."""
-    drift = abs(meant - mass) / mass
-    return (0.0, spoonful.awkwardness, drift) if drift <= limit else (1.0, drift, 0.0)
+def _simplest(
+    mass: float,
+    found: Iterable[tuple[int, Sequence[Spoonful]]],
+    weigh: Callable[[float], float],
+    limit: float,
+) -> tuple[Spoonful, float]:
+    """Within the limit the simplest spoonful with its mass, else the nearest."""
+    nearest: list[tuple[float, Spoonful, float]] = []
+    for _, alike in found:
+        masses = [(each, _mass_of(each, weigh)) for each in alike]
+        drifts = [(abs(meant - mass) / mass, each, meant) for each, meant in masses]
+        nearest.append(min(drifts, key=_drift))
+        if nearest[-1][0] <= limit:
+            return nearest[-1][1:]
+    return min(nearest, key=_drift)[1:]
+
+
+def _drift(found: tuple[float, Spoonful, float]) -> float:
+    return found[0]
 
 
 def _weigher(weights: Sequence[MeasureWeight]) -> Callable[[float], float]:
     """Return what a volume weighs, from the weight whose volume is the nearest."""
     known = [(weight.volume, weight.mass) for weight in weights if weight.volume]
 
-    @cache  # there are three volumes: a cup, a tablespoon and a teaspoon
+    @cache
     def weigh(volume: float) -> float:
         nearest, mass = min(known, key=lambda pair: abs(log(pair[0] / volume)))
         return mass * volume / nearest

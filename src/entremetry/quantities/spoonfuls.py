@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import chain
+from typing import TypeAlias
 
 from entremetry.quantities.number import mixed_text
 from entremetry.quantities.spelling import unit_called
@@ -65,22 +66,35 @@ def volume_of(measure: str, measures: Measures) -> float:
     return unit.factor
 
 
-def spoonfuls(cups: float, measures: Measures) -> tuple[Spoonful, ...]:
-    """What can be measured near a volume of so many cups."""
-    return _near(int(cups), measures)
+Alike: TypeAlias = tuple[int, tuple[Spoonful, ...]]
+"""How awkward, and all spoonfuls that are just so awkward."""
+
+
+def spoonfuls(cups: float, measures: Measures) -> tuple[Alike, ...]:
+    """What can be measured near a volume of so many cups, the least awkward first."""
+    return _spoonfuls(int(cups), measures)
 
 
 @lru_cache(maxsize=256)
-def _near(cups: int, measures: Measures) -> tuple[Spoonful, ...]:
-    """What can be measured from so many cups to one more."""
+def _spoonfuls(cups: int, measures: Measures) -> tuple[Alike, ...]:
+    alike: dict[int, list[Spoonful]] = {}
+    for each in _measurable(cups, measures):
+        alike.setdefault(each.awkwardness, []).append(each)
+    return tuple((awkward, tuple(alike[awkward])) for awkward in sorted(alike))
+
+
+def _measurable(cups: int, measures: Measures) -> Iterator[Spoonful]:
     cup, tbsp, tsp = (volume_of(each, measures) for each in ("cup", "tbsp", "tsp"))
     whole = [Term(number=n, measure="cup", volume=cup) for n in _cups(cups)]
     large = [Term(number=n, measure="tbsp", volume=tbsp) for n in _TABLESPOONS]
     small = [Term(number=n, measure="tsp", volume=tsp) for n in _TEASPOONS]
-    few = [term for term in large if term.number in {1, 2, 3}]
-    fewer = [term for term in small if term.number in {0.5, 1, 1.5, 2, 2.5}]
-    alone = (Spoonful(terms=(term,)) for term in chain(whole, large, small))
-    return (*alone, *_pairs(whole, few), *_pairs(few, fewer))
+    for term in chain(whole, large, small):
+        yield Spoonful(terms=(term,))
+    yield from _pairs(whole, [term for term in large if term.number in {1, 2, 3}])
+    yield from _pairs(
+        [term for term in large if term.number in {1, 2, 3}],
+        [term for term in small if term.number in {0.5, 1, 1.5, 2, 2.5}],
+    )
 
 
 def _cups(nearest: int) -> list[float]:

@@ -5,7 +5,18 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, Delete, Row, and_, bindparam, delete, insert, select, update
+from sqlalchemy import (
+    Connection,
+    Delete,
+    Row,
+    Select,
+    and_,
+    bindparam,
+    delete,
+    insert,
+    select,
+    update,
+)
 
 from entremetry.errors import Conflict, UnknownName
 from entremetry.store.stored import Draft, Kind, Origin, Revision, StoredDocument
@@ -19,6 +30,7 @@ NEWEST = select(REVISIONS).join(
         REVISIONS.c.number == DOCUMENTS.c.revision,
     ),
 )
+RECORD = (REVISIONS.c.number, REVISIONS.c.parent, REVISIONS.c.origin, REVISIONS.c.changed_at)
 EVERY_NEWEST = NEWEST.where(DOCUMENTS.c.kind == bindparam("kind")).order_by(DOCUMENTS.c.id)
 ONE_NEWEST = NEWEST.where(DOCUMENTS.c.kind == bindparam("kind"), DOCUMENTS.c.id == bindparam("id"))
 
@@ -62,7 +74,9 @@ def ids(connection: Connection, kind: Kind) -> frozenset[str]:
 
 def history(connection: Connection, kind: Kind, document_id: str) -> tuple[Revision, ...]:
     """Every revision, the newest first."""
-    wanted = select(REVISIONS).where(REVISIONS.c.kind == kind, REVISIONS.c.id == document_id)
+    wanted: Select[Any] = select(*RECORD).where(
+        REVISIONS.c.kind == kind, REVISIONS.c.id == document_id
+    )
     rows = connection.execute(wanted.order_by(REVISIONS.c.number.desc())).all()
     return tuple(_revision(row) for row in rows)
 

@@ -8,7 +8,8 @@ from markupsafe import Markup
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.larder.larder import Larder
-from entremetry.publish.drawing import section_svg
+from entremetry.publish.drawing import Plate, on_plate, section_svg
+from entremetry.publish.stage import Stage
 from entremetry.usecases.batch import batch_of_text, surroundings
 from entremetry.web.speech import kept_by_language
 from entremetry.words import say
@@ -25,10 +26,12 @@ class Choices:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Answer:
-    """A batch sheet with its drawing."""
+    """A batch sheet with its drawing, and where on that everything lies."""
 
     sheet: BatchSheet
     drawing: Markup
+    stage: Stage
+    plate: Plate
 
     @property
     def total(self) -> float:
@@ -47,10 +50,10 @@ def answer(text: str, file: str, choices: Choices, kitchen_text: str | None) -> 
         kitchen_text=kitchen_text,
         have=choices.have,
     )
-    drawing = section_svg(
-        sheet.section, title=say("{name}, cut through the middle", name=sheet.name)
-    )
-    return Answer(sheet=sheet, drawing=Markup(drawing))
+    laid = on_plate(sheet.section, labelled=True)
+    title = say("{name}, cut through the middle", name=sheet.name)
+    drawing = Markup(section_svg(sheet.section, title=title, laid=laid))
+    return Answer(sheet=sheet, drawing=drawing, stage=laid[0], plate=laid[1])
 
 
 def reckoned(text: str, file: str, kitchen_text: str | None) -> Answer:

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import Any
 
 from entremetry.dessert.batch_sheet import BatchSheet, DrawnPart, Position
-from entremetry.publish.drawing import laid_out
-from entremetry.publish.stage import stage
+from entremetry.publish.drawing import Plate
+from entremetry.publish.stage import Stage
 from entremetry.web.part_path import address_of
 from entremetry.words import decimal, say, say_later
 
@@ -52,10 +52,10 @@ class Grips:
     handles: tuple[Handle, ...]
 
 
-def grips(sheet: BatchSheet, placement: Sequence[Mapping[str, Any]]) -> Grips:
+def grips(
+    sheet: BatchSheet, scene: Stage, plate: Plate, placement: Sequence[Mapping[str, Any]]
+) -> Grips:
     """Handles for the drawing of a sheet, which grew from this placement."""
-    scene = stage(sheet.section)
-    plate = laid_out(scene, labelled=True)
     upside_down, height = sheet.section.served_upside_down, sheet.section.height
     found = []
     for index, entry, part in _drawn(sheet, placement):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar
 from urllib.parse import urlencode
@@ -12,13 +12,12 @@ from starlette.responses import RedirectResponse, Response
 
 from entremetry.documents import read_tree
 from entremetry.errors import EntremetryError
-from entremetry.store import Origin
+from entremetry.store import Origin, StoredDocument
 from entremetry.usecases.building import alter_dessert, duplicate_dessert
 from entremetry.usecases.library import (
-    Opened,
+    dessert,
     dessert_at,
     kitchen_text,
-    open_dessert,
     restore_dessert,
     undo_dessert,
 )
@@ -44,6 +43,7 @@ from entremetry.web.forms import Form
 from entremetry.web.mould_tiles import MouldGroup, mould_groups
 from entremetry.web.part_path import path_at
 from entremetry.web.rendering import HTMX, rendered
+from entremetry.web.turns import in_turn
 from entremetry.web.workbench import workbench_of
 from entremetry.words import say
 
@@ -86,11 +86,13 @@ class BuildPart(BuildPage):
     template: ClassVar[str] = "build_part.html"
 
 
+@in_turn
 def show_build(request: Request) -> Response:
     """GET /desserts/{id}/build?open=PATH&adding=PATH&kind=STEP"""
     return _answer(request, dict(request.query_params))
 
 
+@in_turn
 def change(request: Request, form: Form) -> Response:
     """POST /desserts/{id}/build: one change, kept at once."""
     library, id_ = workbench_of(request).library, str(request.path_params["id"])
@@ -147,9 +149,9 @@ def _answer(
     request: Request, at: Mapping[str, str], *, refused: Refused | None = None, told: str = ""
 ) -> Response:
     library, id_ = workbench_of(request).library, str(request.path_params["id"])
-    opened, kitchen = open_dessert(library, id_), kitchen_text(library)
+    stored, kitchen = dessert(library, id_), kitchen_text(library)
     is_part = HTMX in request.headers
-    page = _page(BuildPart if is_part else BuildPage, opened, kitchen, at, refused, told)
+    page = _page(BuildPart if is_part else BuildPage, stored, kitchen, at, refused, told)
     answer = rendered(request, page, status=422 if refused and not is_part else 200)
     answer.headers["Vary"] = HTMX
     return answer
@@ -157,25 +159,25 @@ def _answer(
 
 def _page(
     kind: type[BuildPage],
-    opened: Opened,
+    stored: StoredDocument,
     kitchen: str | None,
     at: Mapping[str, str],
     refused: Refused | None,
     told: str,
 ) -> BuildPage:
-    data = read_tree(opened.text, file=opened.id).data
-    shown = view(opened.text, opened.id, {}, kitchen)
+    data = read_tree(stored.text, file=stored.id).data
+    shown = view(stored.text, stored.id, {}, kitchen)
     placed = [entry for entry in data.get("placement") or [] if isinstance(entry, dict)]
     components: Mapping[str, Any] = data.get("components") or {}
     names = {id_: str(each.get("name", id_)) for id_, each in components.items()}
     adding, step = at.get("adding", ""), at.get("kind", "")
     sentences = shown.sheet.assembly if shown.sheet else ()
     return kind(
-        id=opened.id,
-        name=str(data.get("name", opened.id)),
-        started_from=opened.revision,
+        id=stored.id,
+        name=str(data.get("name", stored.id)),
+        started_from=stored.revision.number,
         view=shown,
-        grips=grips(shown.sheet, placed) if shown.sheet else None,
+        grips=_grips(shown, placed),
         fields=whole_fields(data),
         mould=str(data["mould"]) if isinstance(data.get("mould"), str) else "",
         groups=mould_groups(kitchen) if "moulds" in at else (),
@@ -188,14 +190,21 @@ def _page(
         kind=step,
         new_fields=_new_fields(adding, step, components, names, shown),
         opened=at.get("open", ""),
-        can_undo=opened.can_undo,
-        can_redo=opened.history[0].origin is Origin.UNDO,
+        can_undo=stored.revision.parent is not None,
+        can_redo=stored.revision.origin is Origin.UNDO,
         refused=refused,
         told=told,
         place_words=places(),
         step_words=steps(),
         kind_words=kinds(),
     )
+
+
+def _grips(shown: View, placed: Sequence[Mapping[str, Any]]) -> Grips | None:
+    """Handles on the drawing, if there is one."""
+    if shown.sheet is None or shown.stage is None or shown.plate is None:
+        return None
+    return grips(shown.sheet, shown.stage, shown.plate, placed)
 
 
 def _new_fields(

@@ -10,6 +10,8 @@ from markupsafe import Markup
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.errors import DocumentError, EntremetryError, Fault, QuantityError
+from entremetry.publish.drawing import Plate
+from entremetry.publish.stage import Stage
 from entremetry.publish.typography import millilitres
 from entremetry.web.answers import Choices, answer
 from entremetry.web.rendering import fragment
@@ -24,11 +26,17 @@ MEND_CHOICE = say_later("Choose another mould or number of pieces, or change the
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class View:
-    """A sheet with its drawing, or the trouble that stands in its way. Total mass in kg."""
+    """A sheet with its drawing, or the trouble that stands in its way. Total mass in kg.
+
+    `stage` and `plate` say where on the drawing everything lies; `markup` is the sheet as it is
+    shown on the page of the dessert, for whoever asks for it.
+    """
 
     sheet: BatchSheet | None = None
     total: float = 0.0
     drawing: Markup = NO_DRAWING
+    stage: Stage | None = None
+    plate: Plate | None = None
     chosen_mould: str = ""
     trouble: str = ""
     faults: tuple[Fault, ...] = ()
@@ -43,23 +51,31 @@ class View:
 
 
 def view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) -> View:
-    """Show a dessert as asked for."""
+    """Show a dessert as asked for, without the markup of its sheet."""
     try:
         return _chosen_view(text, file, choices(asked), kitchen)
+    except QuantityError as error:
+        return View(trouble=str(error), advice=say(MEND_CHOICE))
+
+
+def sheet_view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) -> View:
+    """Show a dessert as asked for, with the markup of its sheet."""
+    try:
+        return _marked_view(text, file, choices(asked), kitchen)
     except QuantityError as error:
         return _with_markup(View(trouble=str(error), advice=say(MEND_CHOICE)), file)
 
 
 @kept_by_language(256)
-def _chosen_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
-    return _with_markup(_bare_view(text, file, chosen, kitchen), file)
+def _marked_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
+    return _with_markup(_chosen_view(text, file, chosen, kitchen), file)
 
 
 def _with_markup(shown: View, file: str) -> View:
     return replace(shown, markup=fragment("sheet.html", id=file, view=shown))
 
 
-def _bare_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
+def _chosen_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> View:
     try:
         found = answer(text, file, chosen, kitchen)
     except DocumentError as error:
@@ -71,6 +87,8 @@ def _bare_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> Vi
         sheet=found.sheet,
         total=found.total,
         drawing=found.drawing,
+        stage=found.stage,
+        plate=found.plate,
         chosen_mould=mould_words(found.sheet),
     )
 

@@ -15,7 +15,7 @@ from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.publish.typography import millilitres
 from entremetry.store import StoredDocument
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
-from entremetry.web.choosing import View, mould_words, view
+from entremetry.web.choosing import View, mould_words, sheet_view, view
 from entremetry.web.mould_tiles import mould_groups, tile_of
 from entremetry.web.rendering import fragment, page_text, rendered
 from entremetry.web.speech import kept_by_language
@@ -85,7 +85,7 @@ def show_sheet(request: Request) -> Response:
     library = workbench_of(request).library
     stored = dessert(library, request.path_params["id"])
     kitchen = kitchen_text(library)
-    shown = view(stored.text, stored.id, request.query_params, kitchen)
+    shown = sheet_view(stored.text, stored.id, request.query_params, kitchen)
     page = SheetAnswer(
         id=stored.id,
         view=shown,
@@ -124,7 +124,7 @@ def dessert_page(
     stored: StoredDocument, asked: Mapping[str, str], kitchen: str | None
 ) -> DessertPage:
     """Context of the page for what the query asks."""
-    shown = view(stored.text, stored.id, asked, kitchen)
+    shown = sheet_view(stored.text, stored.id, asked, kitchen)
     usual = view(stored.text, stored.id, {}, kitchen).sheet
     known = shown.sheet or usual
     own_mould = mould_words(usual) if usual else ""

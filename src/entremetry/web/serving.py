@@ -25,8 +25,10 @@ def serve(port: int = 0, open_browser: bool = True, home: Path | None = None) ->
     import uvicorn
 
     from entremetry.web.app import build_app
+    from entremetry.web.tidying import search_seldom
 
     app = build_app(home)
+    search_seldom()
     with listening(port) as loopback:
         address = f"http://{HOST}:{loopback.getsockname()[1]}/"
         _print_first(address)

@@ -3,13 +3,19 @@
 from __future__ import annotations
 
 from entremetry.web.temperature_work import Question, Shown, TemperatureWork, shown
+from entremetry.web.tidying import search_seldom
 
 FREEZING = "freeze-until"
 
 
 def begin_warming(work: TemperatureWork) -> None:
     """Let the thread freeze a demo dessert, which compiles the solver; no page waits for it."""
-    work.warm_up(frozen_demo)
+    work.warm_up(_made_ready)
+
+
+def _made_ready() -> None:
+    frozen_demo()
+    search_seldom()
 
 
 def frozen_demo() -> Shown | None:
