@@ -12,7 +12,7 @@ export UV_PYTHON_DOWNLOADS := never
 export UV_PROJECT_ENVIRONMENT := .venv
 
 .DEFAULT_GOAL := help
-.PHONY: help run test check static doctests fix fuzz bench docs browser kernels
+.PHONY: help run test check static doctests fix fuzz bench pictures docs browser kernels
 
 help: ## List the goals
 	@awk -F ':.*## ' '/^[a-z]+:.*## /{printf "  make %-7s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -44,6 +44,10 @@ fix: $(READY_TEST) ## Format, mend what lint can mend, write the generated refer
 fuzz: $(READY_TEST) ## Property tests with fresh random input (COUNT=2000 examples a law)
 	@ENTREMETRY_EXAMPLES=$(or $(COUNT),2000) \
 	  $(BIN)/pytest -n 2 --hypothesis-profile=fuzz tests/properties
+
+pictures: $(READY_TEST) browser ## Take the pictures of the documentation anew
+	@$(BIN)/pytest -q tests/browser/test_screens.py
+	@for name in $$(grep -o 'pages/[a-z-]*.jpg' docs/pages.md); do cp .screens/$$name docs/images/$$name; done
 
 bench: $(READY_TEST) ## Time the hot paths against a reference measured in the same run
 	@$(BIN)/python benchmarks/run.py

@@ -54,6 +54,12 @@ def reachable(page: Path) -> set[Path]:
     return found
 
 
+def test_every_picture_is_shown() -> None:
+    text = "\n".join(page.read_text(encoding="utf-8") for page in PAGES)
+    kept = [path.relative_to(DOCS).as_posix() for path in (DOCS / "images").rglob("*.*")]
+    assert kept and [name for name in kept if name not in text] == []
+
+
 def test_every_page_is_reachable_from_the_index() -> None:
     of_the_documentation = {path for path in PAGES if DOCS in path.parents}
     assert of_the_documentation == reachable(DOCS / "index.md")

@@ -1,13 +1,11 @@
 """Each page comes whole: light, in one piece that does not jump; its picture is kept.
 
-`make pictures` keeps the pictures for the documentation.
+`make pictures` takes these pictures into the documentation.
 """
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, Page, Request
@@ -16,7 +14,7 @@ from browser.conftest import SCREENS
 from browser.every_page import PAGES
 from browser.planned_workbench import PlannedWorkbench
 
-PICTURES = Path(os.environ.get("ENTREMETRY_PICTURES", SCREENS / "pages"))
+PICTURES = SCREENS / "pages"
 HEAVIEST = 400_000  # bytes of a page with all it loads, as they are before any compression
 STILL = 0.001  # share of the window times share of its height by which things moved
 PATIENCE = 120_000.0  # ms, for a first computation on a busy machine
