@@ -19,6 +19,7 @@ CREAM_PAGE = "/desserts/plain-cream"
 ASK = f"{CREAM_PAGE}/questions?ask=1&kind="
 BALANCE = f"{CREAM_PAGE}/rebalance?component=cream&work=1&"
 SPOKEN = [
+    "/language",
     "/nowhere",
     "/",
     "/?find=cream",
