@@ -24,6 +24,7 @@ ASK = f"{CREAM_PAGE}/questions?ask=1&kind="
 BALANCE = f"{CREAM_PAGE}/rebalance?component=cream&work=1&"
 BUILD = "/desserts/plain-cream/build"
 SPOKEN = [
+    "/language",
     "/nowhere",
     "/",
     "/?find=cream",
