@@ -31,6 +31,31 @@ SPOKEN = [
 ]
 
 
+LINES = """\
+Makes: 6 slices
+Cassis:
+240 g blackcurrant purée
+1 egg
+3 zorgles
+salt
+Biscuit:
+50 g flour
+
+Method:
+Warm the purée.
+Roll it out.
+Do a thing.
+"""
+DRAFT = {"name": "Cassis", "pieces": "6", "mould": "weighed", "holds": "92", "text": LINES}
+SENT = [
+    (BUILD, {"do": "paste", "component": "cream", "lines": "20 g flour"}),
+    ("/new", DRAFT),
+    ("/new", {**DRAFT, "answer:cassis-kind": "mousse", "answer:biscuit-kind": "zorgles"}),
+    ("/new", {**DRAFT, "answer:cassis-place": "coating", "typed:cassis-size": "zorgles"}),
+]
+"""Forms that come back with questions, or with a reason why they are not kept."""
+
+
 @pytest.fixture
 def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
     """A workbench that speaks a language in which every message is marked."""
@@ -42,6 +67,15 @@ def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
 @pytest.mark.parametrize("path", SPOKEN)
 def test_every_word_of_a_page_is_said(marked: Client, path: str) -> None:
     assert unsaid(marked.get(path).html, AUTHORS) == []
+
+
+@pytest.mark.parametrize(("path", "form"), SENT)
+def test_every_word_of_an_answer_to_a_form_is_said(
+    marked: Client, path: str, form: dict[str, str]
+) -> None:
+    answer = marked.post(path, {"started_from": "1", **form})
+    assert answer.status in (200, 422)
+    assert unsaid(answer.html, AUTHORS | words(LINES)) == []
 
 
 @pytest.mark.parametrize(
