@@ -25,6 +25,7 @@ KEYWORDS = {
     "say_later": None,
     "plainly": None,
     "say_as": ((1, "c"), 2),
+    "say_as_later": ((1, "c"), 2),
     "say_count": (1, 2),
     "say_count_later": (1, 2),
 }

@@ -14,6 +14,7 @@ from entremetry.adapt.rebalanced import Change
 from entremetry.adapt.servings import Portions
 from entremetry.documents import edited, read_tree
 from entremetry.kitchen.kitchen_document import KitchenDocument
+from entremetry.words import decimal, say
 
 MANY_TIMES = 3.0  # as much, from which times on the hob are other ones: our_own
 
@@ -38,7 +39,8 @@ def pieces_text(
     text = edited(text, ("pieces",), pieces)
     text = follow_amounts(text, wanted, layout, now.cavities / before.cavities)
     text = follow_pieces(text, wanted, pieces / before.pieces)
-    layout.tell("", f"{pieces} pieces, {before.pieces} before", "as asked for", kind="pieces")
+    told = say("{number} pieces, {before} before", number=pieces, before=before.pieces)
+    layout.tell("", told, say("as asked for"), kind="pieces")
     caution_amount(layout, now.cavities / before.cavities)
     caution_rest(layout, wanted)
     text, times = with_times(text, build.reckoning, reckon, kitchen, frozen=(), pieces=False)
@@ -50,8 +52,11 @@ def follow_amounts(text: str, wanted: Wanted, layout: Layout, ratio: float) -> s
         return text
     layout.tell(
         "",
-        "hands of the components follow the amounts",
-        f"{ratio:.2g} times as much is made; a fifth to four fifths of a stated time stay",
+        say("hands of the components follow the amounts"),
+        say(
+            "{ratio} times as much is made; a fifth to four fifths of a stated time stay",
+            ratio=decimal(f"{ratio:.2g}"),
+        ),
         kind="time",
     )
     return with_hands(text, wanted, ratio)
@@ -77,8 +82,11 @@ def caution_amount(layout: Layout, ratio: float) -> None:
     if ratio >= MANY_TIMES or ratio <= 1.0 / MANY_TIMES:
         layout.tell(
             "",
-            f"times on the hob and at the mixer are those of the batch before, and {ratio:.2g} "
-            "times as much is made now: go by temperature and look",
+            say(
+                "times on the hob and at the mixer are those of the batch before, and {ratio} "
+                "times as much is made now: go by temperature and look",
+                ratio=decimal(f"{ratio:.2g}"),
+            ),
             "",
             kind="caution",
         )
@@ -91,10 +99,16 @@ def caution_rest(layout: Layout, wanted: Wanted) -> None:
         goes = math.ceil(now.cavities / at_once)
         layout.tell(
             "",
-            f"{now.cavities} cavities are filled in {goes} goes: there are {at_once}",
+            say(
+                "{number} cavities are filled in {goes} goes: there are {there}",
+                number=now.cavities,
+                goes=goes,
+                there=at_once,
+            ),
             "",
             kind="caution",
         )
     rest = now.cavities * now.per_cavity - now.pieces
     if rest > 0:
-        layout.tell("", f"{rest} pieces are left over: a frame is filled whole", "", kind="caution")
+        told = say("{number} pieces are left over: a frame is filled whole", number=rest)
+        layout.tell("", told, "", kind="caution")

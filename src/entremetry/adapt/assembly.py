@@ -10,6 +10,7 @@ from entremetry.adapt.layout import Entry, Layout, Wanted
 from entremetry.adapt.written import minutes_of_hands
 from entremetry.agenda.hands_on import BY_PIECES, FIXED
 from entremetry.method.step import AnyStep
+from entremetry.words import decimal, say, say_later
 
 FROZEN, THAWED, FRIDGE = "-15 °C", "0 °C", "4 °C"
 UNTIMED = "12 h"  # until the time is computed
@@ -17,14 +18,14 @@ SET_LAYER, SET_PIECE, CHILLED = "1 h", "4 h", "2 h"
 """Times for a thin layer and a whole vessel of gelatine to set in a fridge: common practice."""
 GLAZE = {"temperature": "32 °C", "within": "3 min"}
 TURN_OUT = {
-    "silicone": "Turn it out at the last moment.",
-    "metal": "Warm the metal with a cloth or a burner and lift it off.",
+    "silicone": say_later("Turn it out at the last moment."),
+    "metal": say_later("Warm the metal with a cloth or a burner and lift it off."),
 }
-BACK = "Back into the freezer until the glaze is ready."
-LIFT_FRAME = "Run a hot knife along the frame and lift it off."
+BACK = say_later("Back into the freezer until the glaze is ready.")
+LIFT_FRAME = say_later("Run a hot knife along the frame and lift it off.")
 SMALL = {Form.SINGLE, Form.GLASS}
-HOT_KNIFE = "Cut with a hot, dry knife."
-JUST_BEFORE = "Only just before it goes to the table."
+HOT_KNIFE = say_later("Cut with a hot, dry knife.")
+JUST_BEFORE = say_later("Only just before it goes to the table.")
 
 
 def assembly(wanted: Wanted, layout: Layout, raw: Sequence[Mapping[str, Any]]) -> list[Entry]:
@@ -41,8 +42,10 @@ def _released(wanted: Wanted, layout: Layout, raw: Sequence[Mapping[str, Any]]) 
     if _of_role(layout, "coating"):
         steps.append(_glazed(wanted, raw))
     if wanted.form is Form.FRAME:
-        trim = f"{wanted.portions.trim * 1e3:g} mm"
-        note = f"Trim {trim} from each side and cut with a hot knife wiped after every cut."
+        note = say(
+            "Trim {width} from each side and cut with a hot knife wiped after every cut.",
+            width=decimal(f"{wanted.portions.trim * 1e3:g} mm"),
+        )
         steps.append({"step": "cut", "note": note})
     put = [e["component"] for e in layout.entries if e.get("sits") == "under"]
     put += _of_role(layout, "garnish")
@@ -50,7 +53,7 @@ def _released(wanted: Wanted, layout: Layout, raw: Sequence[Mapping[str, Any]]) 
         steps.append({"step": "place", "what": put})
     thawed: Entry = {"step": "thaw-until", "temperature": THAWED, "time": UNTIMED}
     steps.append({**thawed, "where": "fridge", "on": _stands_on(raw)})
-    serve = {"note": HOT_KNIFE} if wanted.form in (Form.LARGE, Form.LOG) else {}
+    serve = {"note": say(HOT_KNIFE)} if wanted.form in (Form.LARGE, Form.LOG) else {}
     steps.append({"step": "serve", **serve})
     return _with_hands(steps, wanted)
 
@@ -62,7 +65,7 @@ def _vessel(wanted: Wanted, layout: Layout, raw: Sequence[Mapping[str, Any]]) ->
             "step": "rest",
             "temperature": FRIDGE,
             "time": SET_PIECE,
-            "note": "Covered, in the fridge.",
+            "note": say("Covered, in the fridge."),
         }
     )
     if layout.glazes:
@@ -71,15 +74,16 @@ def _vessel(wanted: Wanted, layout: Layout, raw: Sequence[Mapping[str, Any]]) ->
             {
                 "step": "fill",
                 "what": layout.glazes,
-                "note": "Over the back of a spoon, so that it makes no hole in the mousse.",
+                "note": say("Over the back of a spoon, so that it makes no hole in the mousse."),
             }
         )
         steps.append(
-            {"step": "rest", "temperature": FRIDGE, "time": CHILLED, "note": "In the fridge."}
+            {"step": "rest", "temperature": FRIDGE, "time": CHILLED, "note": say("In the fridge.")}
         )
     on_top = [e["component"] for e in layout.entries if "mass" in e and e["as"] != "soak"]
     if on_top:
-        steps.append({"step": "place", "what": on_top, "within": "10 min", "note": JUST_BEFORE})
+        note = say(JUST_BEFORE)
+        steps.append({"step": "place", "what": on_top, "within": "10 min", "note": note})
     steps.append({"step": "serve"})
     return _with_hands(steps, wanted)
 
@@ -102,7 +106,7 @@ def _filled(wanted: Wanted, layout: Layout) -> list[Entry]:
                     "step": "rest",
                     "temperature": FRIDGE,
                     "time": SET_LAYER,
-                    "note": "Until it bears a fingertip; what comes on it must not be warm.",
+                    "note": say("Until it bears a fingertip; what comes on it must not be warm."),
                 }
             )
     return steps
@@ -118,16 +122,16 @@ def _of_role(layout: Layout, role: str) -> list[str]:
 
 def _turn_out(wanted: Wanted, layout: Layout) -> str:
     if wanted.form is Form.FRAME:
-        return LIFT_FRAME
-    how = TURN_OUT.get(wanted.mould.material, TURN_OUT["silicone"])
-    return f"{how} {BACK}" if _of_role(layout, "coating") else how
+        return say(LIFT_FRAME)
+    how = say(TURN_OUT.get(wanted.mould.material, TURN_OUT["silicone"]))
+    return f"{how} {say(BACK)}" if _of_role(layout, "coating") else how
 
 
 def _glazed(wanted: Wanted, raw: Sequence[Mapping[str, Any]]) -> Entry:
     """Glazing as the author does it, else as is usual."""
     before = next((step for step in raw if step["step"] == "glaze-at"), GLAZE)
     keys = ("temperature", "within")
-    note = "In one pass with a long palette knife."
+    note = say("In one pass with a long palette knife.")
     if wanted.form is not Form.FRAME:
         note = "Wipe off the frost, glaze on a rack and take the drops off the foot."
     return {"step": "glaze-at", **{k: before[k] for k in keys if k in before}, "note": note}

@@ -10,6 +10,7 @@ from entremetry.adapt.written import length, millimetres
 from entremetry.dessert.placement import BasePlacement, DiscCutOut
 from entremetry.errors import FitError
 from entremetry.shapes import Box, Cylinder, Log, Ring, Solid, thinnest_wall
+from entremetry.words import decimal, say
 
 CLEAR = 0.002  # m between a base and the wall of its mould, at least
 STEP = 0.001
@@ -81,9 +82,13 @@ def inset_of(placement: BasePlacement, cavity: Solid) -> float:
 def spoken(cut: Mapping[str, str]) -> str:
     """A cut-out in words: 'a disc of 78 mm', 'a rectangle of 240 × 70 mm'."""
     if cut["kind"] == "disc":
-        hole = f" with a hole of {cut['hole_diameter']}" if "hole_diameter" in cut else ""
-        return f"a disc of {cut['diameter']}{hole}"
-    return f"a rectangle of {cut['length'].removesuffix(' mm')} × {cut['width']}"
+        size = decimal(cut["diameter"])
+        if "hole_diameter" not in cut:
+            return say("a disc of {size}", size=size)
+        hole = decimal(cut["hole_diameter"])
+        return say("a disc of {size} with a hole of {hole}", size=size, hole=hole)
+    sizes = decimal(f"{cut['length'].removesuffix(' mm')} × {cut['width']}")
+    return say("a rectangle of {sizes}", sizes=sizes)
 
 
 def is_round(cavity: Solid) -> bool:

@@ -16,10 +16,16 @@ from entremetry.quantities import format_duration, format_length
 from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import TimedStep, timed_steps
+from entremetry.words import decimal, say, say_later
 
 FIVE = 300.0  # s
 LONGER = 1.25  # times the written time, from which a bowl's cooling gets another one: our_own
 Reckon = Callable[[str], Reckoning]
+FOR_SO_LONG = {
+    "freeze-until": say_later("freeze for {time}"),
+    "thaw-until": say_later("thaw for {time}"),
+    "cool-to": say_later("cool for {time}"),
+}
 
 
 def with_times(
@@ -51,7 +57,7 @@ def with_times(
                 component=timed.component.id if timed.component else "",
                 line="",
                 kind="time",
-                text=f"{timed.step.step.partition('-')[0]} for {time(seconds)}",
+                text=say(FOR_SO_LONG[timed.step.step], time=decimal(time(seconds))),
                 because=because,
             )
         )
@@ -93,12 +99,19 @@ def _time(
         return None if cools else _scaled(reckoning, timed, before, str(error))
     if cools:
         seconds = _cooled(found)
-        return None if seconds is None else (seconds, f"computed; {found.because}")
+        because = say("computed; {because}", because=found.because)
+        return None if seconds is None else (seconds, because)
     if not found.time or found.high is None or found.low is None:
-        return _scaled(reckoning, timed, before, found.reason or "it is there already")
+        return _scaled(reckoning, timed, before, found.reason or say("it is there already"))
     low, high = (format_duration(round(each / 60.0) * 60.0) for each in (found.low, found.high))
     best = format_duration(round(found.time / 60.0) * 60.0)
-    because = f"computed {best}, {low} to {high}; {found.because}; the upper end counts"
+    because = say(
+        "computed {best}, {low} to {high}; {because}; the upper end counts",
+        best=best,
+        low=low,
+        high=high,
+        because=found.because,
+    )
     return rounded_up(found.high), because
 
 
@@ -114,7 +127,10 @@ def _scaled(
     hours = next((t for t in was if t), timed.step.time or 0.0)
     heights = (before.placed.cavity.height, reckoning.placed.cavity.height)
     factor = max(1.0, (heights[1] / heights[0]) ** 2)
-    return rounded_up(hours * factor), (
-        f"not computed ({why}); scaled by the square of the height, {format_length(heights[0])} "
-        f"before and {format_length(heights[1])} now, never down"
+    return rounded_up(hours * factor), say(
+        "not computed ({why}); scaled by the square of the height, {before} before and {now} now, "
+        "never down",
+        why=why,
+        before=format_length(heights[0]),
+        now=format_length(heights[1]),
     )

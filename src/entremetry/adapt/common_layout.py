@@ -10,6 +10,7 @@ from entremetry.dessert.needs import coated_area
 from entremetry.dessert.placement import CoatingPlacement, GarnishPlacement, SoakPlacement
 from entremetry.quantities import format_area
 from entremetry.quantities.parsing import parse_mass
+from entremetry.words import decimal, say
 
 POURED = 2.5  # times what stays on a piece is poured over it: common_practice
 CAUGHT = "80 %"
@@ -27,8 +28,8 @@ def coat(layout: Layout, wanted: Wanted, part: Part) -> None:
         if placement.where != "top" and build.form is not Form.FRAME:
             layout.tell(
                 part.id,
-                "only the top is glazed",
-                "bars are cut after glazing, so their sides stay bare and nothing runs off",
+                say("only the top is glazed"),
+                say("bars are cut after glazing, so their sides stay bare and nothing runs off"),
             )
         return
     now = placement.model_copy(update={"where": None})
@@ -38,8 +39,11 @@ def coat(layout: Layout, wanted: Wanted, part: Part) -> None:
     layout.entries.append({k: part.raw[k] if part.raw.get(k) == v else v for k, v in entry.items()})
     layout.tell(
         part.id,
-        f"{pour} poured over each, on {format_area(area)}",
-        f"the pour follows the coated area, {format_area(build.coated(part))} before",
+        say("{mass} poured over each, on {area}", mass=decimal(pour), area=format_area(area)),
+        say(
+            "the pour follows the coated area, {area} before",
+            area=format_area(build.coated(part)),
+        ),
     )
 
 
@@ -67,8 +71,12 @@ def garnish(layout: Layout, wanted: Wanted, part: Part) -> None:
     layout.entries.append({**part.raw, "mass": amount})
     layout.tell(
         part.id,
-        f"{amount} on each piece, {part.raw['mass']} before",
-        f"one piece serves {wanted.servings.serves}, {wanted.build.servings.serves} before",
+        say("{mass} on each piece, {before} before", mass=decimal(amount), before=part.raw["mass"]),
+        say(
+            "one piece serves {number}, {before} before",
+            number=wanted.servings.serves,
+            before=wanted.build.servings.serves,
+        ),
     )
 
 
@@ -81,7 +89,8 @@ def soak(layout: Layout, wanted: Wanted, part: Part, area_factor: float) -> None
         return
     amount = mass(round(placement.mass * area_factor / (0.1 * GRAM)) * 0.1 * GRAM)
     layout.entries.append({**part.raw, "mass": amount})
-    layout.tell(part.id, f"{amount} brushed on each base", "the syrup follows the base's area")
+    told = say("{mass} brushed on each base", mass=decimal(amount))
+    layout.tell(part.id, told, say("the syrup follows the base's area"))
 
 
 def tail(layout: Layout, wanted: Wanted, build: Build, area_factors: dict[str, float]) -> None:
@@ -93,6 +102,7 @@ def tail(layout: Layout, wanted: Wanted, build: Build, area_factors: dict[str, f
                 soak(layout, wanted, part, area_factors.get(part.placement.on, 1.0))
             else:
                 layout.left_out.append(part.id)
-                layout.tell(part.id, "left out", "the base that it soaked is not there any more")
+                because = say("the base that it soaked is not there any more")
+                layout.tell(part.id, say("left out"), because)
         elif isinstance(part.placement, GarnishPlacement):
             garnish(layout, wanted, part)

@@ -12,9 +12,17 @@ from entremetry.adapt.written import length, mass, millimetres
 from entremetry.dessert.placement import BasePlacement
 from entremetry.errors import FitError
 from entremetry.quantities import format_fraction, format_length
+from entremetry.words import decimal, say, say_later
 
 LEAST_LAYER = 0.004  # m; less cannot be levelled in a frame: common_practice
 GRAM = 1e-3
+
+
+HEIGHT_FOLLOWS = say_later("its height follows the frame's; {share} of what is soft")
+SHOWN_IN_EACH = say_later(
+    "every bar shall show it, and an insert of its own shape would be cut in two; {share} of what "
+    "is soft"
+)
 
 
 def frame_layout(wanted: Wanted) -> Layout:
@@ -42,13 +50,11 @@ def frame_layout(wanted: Wanted) -> Layout:
         height = max(millimetres(share * room), LEAST_LAYER)
         layout.entries.append({"component": part.id, "as": "layer", "height": length(height)})
         layout.poured.append(part.id)
-        was = "its height follows the frame's"
-        if part.placement.role == "insert":
-            was = "every bar shall show it, and an insert of its own shape would be cut in two"
+        why = HEIGHT_FOLLOWS if part.placement.role != "insert" else SHOWN_IN_EACH
         layout.tell(
             part.id,
-            f"a layer of {length(height)}",
-            f"{was}; {format_fraction(share)} of what is soft",
+            say("a layer of {height}", height=decimal(length(height))),
+            say(why, share=format_fraction(share)),
         )
     layout.poured.append(outer.id)
     for part in build.coatings:
@@ -56,7 +62,8 @@ def frame_layout(wanted: Wanted) -> Layout:
     _strewn(layout, wanted)
     tail(layout, wanted, build, {})
     if not base:
-        layout.tell("", "bars without a base are hard to lift: add a sponge", "", kind="caution")
+        told = say("bars without a base are hard to lift: add a sponge")
+        layout.tell("", told, "", kind="caution")
     return layout
 
 
@@ -80,8 +87,8 @@ def _base(
     layout.cut[part.id] = cut
     layout.tell(
         part.id,
-        f"one sheet, {spoken(cut)}, at the bottom of the frame",
-        "a frame is filled as it is served, and base and mousse are cut together",
+        say("one sheet, {cut}, at the bottom of the frame", cut=spoken(cut)),
+        say("a frame is filled as it is served, and base and mousse are cut together"),
     )
     return placement.thickness
 
@@ -122,7 +129,8 @@ def _strewn(layout: Layout, wanted: Wanted) -> None:
             amount = served * wanted.build.reckoning.density[part.id]
             written = mass(max(1.0, round(amount / GRAM)) * GRAM)
             layout.entries.append({"component": part.id, "as": "garnish", "mass": written})
-            layout.tell(part.id, f"{written} on each bar", "under the mousse it would go soft")
+            told = say("{mass} on each bar", mass=decimal(written))
+            layout.tell(part.id, told, say("under the mousse it would go soft"))
 
 
 def _no_bars(wanted: Wanted) -> FitError:

@@ -13,10 +13,13 @@ from entremetry.adapt.shape_words import shape_spoken
 from entremetry.adapt.written import length, millimetres
 from entremetry.errors import FitError
 from entremetry.quantities import format_fraction
+from entremetry.words import decimal, say, say_later
 
 MOST_INSERT = 0.35  # of the cavity; 20 to 30 % is usual: common_practice
 WALLS = (1.0, 0.8, 0.65)
 """Shares of the usual wall, thinner where a shallow mould leaves an insert no room; our own."""
+INSERT = say_later("frozen as an insert: {shape}")
+INSERT_NOT_LAYER = say_later("frozen as an insert: {shape}, a layer before")
 LEAST_GAP = 0.003  # m; less and the insert lies on the base
 
 
@@ -39,18 +42,22 @@ def inserts(layout: Layout, wanted: Wanted, parts: Sequence[Part], base: float) 
             entry["turned"] = True
         entries.append(entry)
         layout.frozen[part.id] = shape
-        was = "" if part.placement.role == "insert" else ", a layer before"
+        as_insert = INSERT if part.placement.role == "insert" else INSERT_NOT_LAYER
         layout.tell(
             part.id,
-            f"frozen as an insert: {shape_spoken(shape)}{was}",
-            f"with {length(millimetres(fitted.wall))} of mousse around it; "
-            f"{format_fraction(share)} of the mould, {format_fraction(before)} before",
+            say(as_insert, shape=shape_spoken(shape)),
+            say(
+                "with {wall} of mousse around it; {share} of the mould, {before} before",
+                wall=decimal(length(millimetres(fitted.wall))),
+                share=format_fraction(share),
+                before=format_fraction(before),
+            ),
         )
     if build.form.is_vessel:
         layout.tell(
             parts[0].id,
-            "what was in the glass as a layer goes inside the mousse",
-            "out of a mould its edge would weep and slump",
+            say("what was in the glass as a layer goes inside the mousse"),
+            say("out of a mould its edge would weep and slump"),
             kind="method",
         )
     return entries

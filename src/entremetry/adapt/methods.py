@@ -14,14 +14,23 @@ from entremetry.adapt.shape_words import shape_spoken
 from entremetry.documents import Path, edited, read_tree, removed
 from entremetry.quantities import format_celsius
 from entremetry.quantities.temperature import parse_temperature
+from entremetry.words import say, say_later
 
 SIZE = re.compile(r"\d+\s*(?:mm|cm)\b")
 MOULDS = re.compile(r"\b(?:moulds?|rings?|frames?|glass(?:es)?|domes?|logs?)\b")
 GLAZE_AT_MOST = 303.15  # K: warmer, it melts into a chilled mousse: common_practice
 FIRST_TIME = "6 h"  # until the time is computed
-CRUMB_NOTE = "Break it into crumbs on a tray; stir once halfway, until evenly golden."
-INSIDE = {Form.GLASS: "the glasses", Form.DISH: "the dish", Form.FRAME: "the frame"}
-THIN_NOTE = "It is thinner than before and done sooner: look after two thirds of the time."
+CRUMB_NOTE = say_later("Break it into crumbs on a tray; stir once halfway, until evenly golden.")
+INSIDE = {Form.GLASS: "glasses", Form.DISH: "dish", Form.FRAME: "frame"}
+"""What stands in an English note in place of the mould before."""
+INTO = {
+    Form.GLASS: say_later("Into the glasses."),
+    Form.DISH: say_later("Into the dish."),
+    Form.FRAME: say_later("Into the frame."),
+}
+THIN_NOTE = say_later(
+    "It is thinner than before and done sooner: look after two thirds of the time."
+)
 
 
 def with_methods(text: str, wanted: Wanted, layout: Layout) -> str:
@@ -55,21 +64,20 @@ def _frozen(text: str, layout: Layout, component: str, shape: Mapping[str, str])
     method = _method(text, component)
     if not method:
         return text
-    how = f"Into {shape_spoken(shape)}{_cast(shape['kind'])}."
+    how = say(_cast(shape["kind"]), shape=shape_spoken(shape))
     text = _note(text, component, method, "pour", how)
     if not any(step["step"] == "freeze-until" for step in method):
         step = {"step": "freeze-until", "temperature": FROZEN, "time": FIRST_TIME}
         text = edited(text, ("components", component, "method", len(method)), step)
-        layout.tell(
-            component, "frozen before it goes in", "soft, it would not lie straight", kind="method"
-        )
+        told = say("frozen before it goes in")
+        layout.tell(component, told, say("soft, it would not lie straight"), kind="method")
     return text
 
 
 def _cast(kind: str) -> str:
     if kind in ("cylinder", "box", "ring"):
-        return ": cast in a ring closed with film, or cut out of a sheet"
-    return ""
+        return say_later("Into {shape}: cast in a ring closed with film, or cut out of a sheet.")
+    return say_later("Into {shape}.")
 
 
 def _poured(text: str, wanted: Wanted, layout: Layout, component: str) -> str:
@@ -77,17 +85,15 @@ def _poured(text: str, wanted: Wanted, layout: Layout, component: str) -> str:
     for number in reversed(range(len(method))):
         if method[number]["step"] == "freeze-until":
             text = removed(text, ("components", component, "method", number))
-            layout.tell(
-                component, "not frozen any more", "it is poured where it stays", kind="method"
-            )
-    into = INSIDE[wanted.form]
+            told = say("not frozen any more")
+            layout.tell(component, told, say("it is poured where it stays"), kind="method")
     last = _last(method, "pour")
     if last is not None:
         note = str(method[last].get("note", ""))
         if not note or SIZE.search(note):
-            note = f"Into {into}."
+            note = say(INTO[wanted.form])
         else:
-            note = MOULDS.sub(into.removeprefix("the "), note)
+            note = MOULDS.sub(INSIDE[wanted.form], note)
         text = edited(text, ("components", component, "method", last, "note"), note)
     name = str(_part(text, ("components", component, "name")))
     if name.endswith(" insert"):
@@ -110,8 +116,8 @@ def _capped(text: str, layout: Layout, component: str, number: int, written: str
     cooler = format_celsius(GLAZE_AT_MOST)
     layout.tell(
         component,
-        f"poured at {cooler}, {written} before",
-        "the mousse under it is not frozen and would melt",
+        say("poured at {temperature}, {before} before", temperature=cooler, before=written),
+        say("the mousse under it is not frozen and would melt"),
         kind="method",
     )
     return edited(text, ("components", component, "method", number, "temperature"), cooler)
@@ -122,11 +128,11 @@ def _cut(text: str, wanted: Wanted, layout: Layout, component: str, cut: Mapping
     for kind in ("pour", "cut"):
         last = _last(method, kind)
         if last is not None and SIZE.search(str(method[last].get("note", ""))):
-            how = f"For {spoken(cut)} each."
+            how = say("For {cut} each.", cut=spoken(cut))
             text = edited(text, ("components", component, "method", last, "note"), how)
     last = _last(method, "bake")
     if component in layout.baked and last is not None:
-        note = f"{method[last].get('note', '')} {THIN_NOTE}".strip()
+        note = f"{method[last].get('note', '')} {say(THIN_NOTE)}".strip()
         text = edited(text, ("components", component, "method", last, "note"), note)
     return text
 
@@ -140,10 +146,11 @@ def _crumbs(text: str, layout: Layout, component: str) -> str:
     method = _method(text, component)
     last = _last(method, "bake")
     if last is not None:
-        text = edited(text, ("components", component, "method", last, "note"), CRUMB_NOTE)
+        text = edited(text, ("components", component, "method", last, "note"), say(CRUMB_NOTE))
     text = edited(text, ("components", component, "kind"), "crumble")
     text = edited(text, ("components", component, "density"), "0.45 g/ml")
-    layout.tell(component, "neither rolled nor cut", "crumbs need no shape", kind="method")
+    told = say("neither rolled nor cut")
+    layout.tell(component, told, say("crumbs need no shape"), kind="method")
     return text
 
 

@@ -23,8 +23,9 @@ from entremetry.dessert.cut_outs import cut_area
 from entremetry.dessert.placement import BasePlacement, DiscCutOut, RectangleCutOut
 from entremetry.errors import FitError
 from entremetry.quantities import format_length
+from entremetry.words import decimal, say, say_later
 
-NO_BASE = "nothing carries it: set it on a biscuit or a card when it is turned out"
+NO_BASE = say_later("nothing carries it: set it on a biscuit or a card when it is turned out")
 THICK_BASE = 0.2  # of the height of the mould: common_practice
 THINNEST_BASE = 0.003  # m
 INSET = (0.005, 0.010)  # m: usual distance of a base from the edge of small and large pieces
@@ -46,7 +47,8 @@ def mould_layout(wanted: Wanted) -> Layout:
     inserts = place_inserts(layout, wanted, inserted, sum(t for _, t in inside))
     filling: Entry = {"component": outer.id, "as": "filling"}
     if outer.placement.role != "filling":
-        layout.tell(outer.id, "fills what is left", "it holds the piece together out of its mould")
+        because = say("it holds the piece together out of its mould")
+        layout.tell(outer.id, say("fills what is left"), because)
     above, below = _layers(layout, wanted, layers, outer)
     upward = [*(entry for entry, _ in inside), *below, filling, *above]
     layout.entries += [*from_base(wanted, upward), *inserts]
@@ -55,7 +57,7 @@ def mould_layout(wanted: Wanted) -> Layout:
     layout.entries += [e for e in _under(layout, wanted)]
     _loose(layout, wanted)
     if not build.bases:
-        layout.tell("", NO_BASE, "", kind="caution")
+        layout.tell("", say(NO_BASE), "", kind="caution")
     tail(layout, wanted, build, _area_factors(wanted, layout))
     return layout
 
@@ -137,14 +139,19 @@ def _base_entry(layout: Layout, part: Part, cut: dict[str, str], thickness: floa
         layout.baked.append(part.id)
         layout.tell(
             part.id,
-            f"{length(thickness)} thick, {format_length(placement.thickness)} before",
-            "a base of more than a fifth of the height leaves too little room for the rest",
+            say(
+                "{thickness} thick, {before} before",
+                thickness=decimal(length(thickness)),
+                before=format_length(placement.thickness),
+            ),
+            say("a base of more than a fifth of the height leaves too little room for the rest"),
         )
     sheet = sheet_for(placement, cut, part.raw.get("sheet"))
     if sheet is not None:
         entry["sheet"] = sheet
     layout.cut[part.id] = cut
-    layout.tell(part.id, f"cut as {spoken(cut)}", "the base follows the shape of the mould")
+    because = say("the base follows the shape of the mould")
+    layout.tell(part.id, say("cut as {cut}", cut=spoken(cut)), because)
     return entry
 
 
@@ -176,7 +183,8 @@ def _layers(
         height = _layer_height(wanted, part, at, from_rim=at_rim)
         entry = {"component": part.id, "as": "layer", "height": length(height)}
         (below if lower else above).append(entry)
-        layout.tell(part.id, f"{length(height)} high", "the same share of the mould as before")
+        told = say("{height} high", height=decimal(length(height)))
+        layout.tell(part.id, told, say("the same share of the mould as before"))
     return above, below
 
 
@@ -201,8 +209,8 @@ def _loose(layout: Layout, wanted: Wanted) -> None:
             layout.entries.append({"component": part.id, "as": "garnish", "mass": amount})
             layout.tell(
                 part.id,
-                f"{amount} pressed along the foot of each piece",
-                "loose crumbs carry nothing, and inside they would be soft when it is served",
+                say("{mass} pressed along the foot of each piece", mass=decimal(amount)),
+                say("loose crumbs carry nothing, and inside they would be soft when it is served"),
             )
 
 

@@ -29,6 +29,7 @@ from entremetry.documents import edited, read_tree, removed
 from entremetry.errors import FitError
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.kitchen.mould import Mould
+from entremetry.words import decimal, say, say_count
 
 ORDER = ("mould", "pieces", "placement", "method", "time", "text", "caution")
 MOST_TRIED = 8
@@ -97,8 +98,9 @@ def _renamed_mould(
     changes: tuple[Change, ...] = ()
     if mould.id != build.reckoning.dessert.mould.id:
         text = edited(text, ("mould",), mould.id)
-        told = f"{mould.name} ({mould.id}), which has the same cavity"
-        changes = (Change(component="", line="", kind="mould", text=told, because="as asked for"),)
+        told = say("{mould} ({id}), which has the same cavity", mould=mould.name, id=mould.id)
+        because = say("as asked for")
+        changes = (Change(component="", line="", kind="mould", text=told, because=because),)
     if pieces is None:
         return text, changes
     text, more = pieces_text(text, pieces, reckon, kitchen)
@@ -149,8 +151,12 @@ def _tell_mould(layout: Layout, wanted: Wanted) -> None:
     volumes = (before.solid.volume * 1e6, wanted.mould.solid.volume * 1e6)
     layout.tell(
         "",
-        f"{wanted.mould.name} instead of {before.name}",
-        f"as asked for; {volumes[1]:.0f} ml each, {volumes[0]:.0f} ml before",
+        say("{mould} instead of {before}", mould=wanted.mould.name, before=before.name),
+        say(
+            "as asked for; {volume} ml each, {before} ml before",
+            volume=f"{volumes[1]:.0f}",
+            before=f"{volumes[0]:.0f}",
+        ),
         kind="mould",
     )
 
@@ -167,7 +173,7 @@ def _pieces(text: str, wanted: Wanted, layout: Layout) -> str:
     if (now.pieces, now.serves) != (before.pieces, before.serves):
         layout.tell(
             "",
-            f"{_counted(now)}, {_counted(before)} before",
+            say("{pieces}, {before} before", pieces=_counted(now), before=_counted(before)),
             _why_so_many(now, before, wanted.form),
             kind="pieces",
         )
@@ -175,18 +181,26 @@ def _pieces(text: str, wanted: Wanted, layout: Layout) -> str:
 
 
 def _counted(servings: Servings) -> str:
-    pieces = f"{servings.pieces} piece{'s' if servings.pieces > 1 else ''}"
-    return (
-        pieces
-        if servings.serves == 1
-        else f"{pieces} that serve{'s' if servings.pieces == 1 else ''} {servings.serves}"
+    if servings.serves == 1:
+        return say_count("{number} piece", "{number} pieces", servings.pieces)
+    return say_count(
+        "{number} piece that serves {people}",
+        "{number} pieces that serve {people}",
+        servings.pieces,
+        people=servings.serves,
     )
 
 
 def _why_so_many(now: Servings, before: Servings, form: Form) -> str:
     if form is Form.FRAME:
-        return f"a whole frame gives {now.per_cavity}, and {before.people} are to be served"
-    return f"for {before.people} people; one of it serves {now.serves}"
+        return say(
+            "a whole frame gives {number}, and {people} are to be served",
+            number=now.per_cavity,
+            people=before.people,
+        )
+    return say(
+        "for {people} people; one of it serves {number}", people=before.people, number=now.serves
+    )
 
 
 def _amount_ratio(wanted: Wanted, layout: Layout) -> float:
@@ -202,30 +216,33 @@ def _portioned(text: str, wanted: Wanted, layout: Layout) -> str:
     if wanted.form is not Form.FRAME:
         if before is None:
             return text
-        layout.tell("", "no portions any more", "only a frame is cut into bars")
+        layout.tell("", say("no portions any more"), say("only a frame is cut into bars"))
         return removed(text, ("portions",))
     if before is not None and portions_of(wanted.build) == cut:
         return text
     written = {"length": length(cut.length), "width": length(cut.width), "trim": length(cut.trim)}
     layout.tell(
         "",
-        f"cut into bars of {written['length'].removesuffix(' mm')} × {written['width']}",
-        f"{wanted.servings.per_cavity} come out of the frame, its edges trimmed",
+        say(
+            "cut into bars of {sizes}",
+            sizes=decimal(f"{written['length'].removesuffix(' mm')} × {written['width']}"),
+        ),
+        say("{number} come out of the frame, its edges trimmed", number=wanted.servings.per_cavity),
     )
     return edited(text, ("portions",), written)
 
 
 def _tell_assembly(layout: Layout, wanted: Wanted) -> None:
     if wanted.form.is_vessel:
-        because = (
+        because = say(
             "a vessel is filled layer by layer, each set before the next; nothing is frozen, "
             "unmoulded, glazed by pouring or thawed"
         )
     elif wanted.form is Form.FRAME:
-        because = "a frame is filled as it is served, frozen, glazed on top and cut"
+        because = say("a frame is filled as it is served, frozen, glazed on top and cut")
     else:
-        because = "it is filled, frozen, turned out and thawed"
-    layout.tell("", "the assembly is written anew", because, kind="method")
+        because = say("it is filled, frozen, turned out and thawed")
+    layout.tell("", say("the assembly is written anew"), because, kind="method")
 
 
 def _with_nearest(error: FitError, build: Build, mould: Mould, others: Iterable[Mould]) -> FitError:

@@ -118,7 +118,7 @@ def _solved(bench: _Bench, start: Behaviour) -> tuple[str, Conflict | None]:
 
 
 def _asked_words(bench: _Bench) -> tuple[str, ...]:
-    return tuple(wish.measure.words for wish in bench.wishes if wish.firm)
+    return tuple(wish.measure.said for wish in bench.wishes if wish.firm)
 
 
 def _problem(bench: _Bench, here: Behaviour) -> Problem:

@@ -13,7 +13,9 @@ from entremetry.adapt.swap_cautions import cautions
 from entremetry.dessert.dessert import Dessert
 from entremetry.formula.gelatine_swap import agent
 from entremetry.larder.constituents import NAMES
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import format_mass
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,14 +66,24 @@ def swapped_text(
 
 
 def _change(swapped: Swapped) -> Change:
-    new = " and ".join(each.name for each in swapped.new)
+    told = say(
+        "{new} for {mass} of {old}",
+        new=_together([ingredient_name(each) for each in swapped.new]),
+        mass=format_mass(swapped.old_mass),
+        old=ingredient_name(swapped.old),
+    )
     return Change(
         component=swapped.component,
         line=swapped.line,
         kind="swap",
-        text=f"{new} for {format_mass(swapped.old_mass)} of {swapped.old.name}",
+        text=told,
         before=swapped.old_mass,
     )
+
+
+def _together(names: list[str]) -> str:
+    *most, last = names
+    return say("{names} and {last}", names=", ".join(most), last=last) if most else last
 
 
 def _doses(swapped: list[Swapped]) -> dict[str, float]:

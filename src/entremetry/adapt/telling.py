@@ -13,7 +13,9 @@ from entremetry.dessert.dessert import Line
 from entremetry.formula.measures import MEASURES
 from entremetry.formula.sweetness import mix_sweetness
 from entremetry.formula.wish import Conflict, Wish
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import format_mass
+from entremetry.words import say
 
 UNCHANGED = 1e-9  # kg
 
@@ -75,7 +77,7 @@ def _line(name: str, before: Line | None, after: Line | None, pinned: bool) -> L
     return LineChange(
         line=name,
         ingredient=ingredient.id if ingredient else str(known.component if known else name),
-        name=ingredient.name if ingredient else name,
+        name=ingredient_name(ingredient) if ingredient else name,
         before=before.mass if before else None,
         after=after.mass if after else None,
         pinned=pinned,
@@ -114,12 +116,13 @@ def _masses(component: str, lines: Sequence[LineChange], swapped: Text) -> Itera
         if line.after is None and (line.line, line.ingredient) in gone:
             continue
         if line.before is None and line.after is not None:
-            text = f"{format_mass(line.after)} of {line.name}"
+            text = say("{mass} of {name}", mass=format_mass(line.after), name=line.name)
         elif line.before is not None and line.after is None:
-            text = f"no {line.name} any more, {format_mass(line.before)} before"
+            was = format_mass(line.before)
+            text = say("no {name} any more, {before} before", name=line.name, before=was)
         elif abs((line.after or 0.0) - (line.before or 0.0)) > UNCHANGED:
             after, was = format_mass(line.after or 0.0), format_mass(line.before or 0.0)
-            text = f"{after} of {line.name}, {was} before"
+            text = say("{mass} of {name}, {before} before", mass=after, name=line.name, before=was)
         else:
             continue
         yield Change(

@@ -10,6 +10,7 @@ from entremetry.adapt.form import Form
 from entremetry.adapt.layout import Layout, Wanted
 from entremetry.documents import edited, read_tree
 from entremetry.shapes import Cylinder
+from entremetry.words import say, say_later
 
 WORDS = (
     "dome",
@@ -36,13 +37,23 @@ WORDS = (
 AT_END = re.compile(rf"[ ,]+(?:(?:in|as|from) an? )?(?:{'|'.join(WORDS)})$", re.IGNORECASE)
 ID_END = re.compile(rf"-(?:{'|'.join(WORDS)})$")
 DOME = 0.6
+NAMED = {
+    "glass": say_later("{name} in a glass"),
+    "dish": say_later("{name} in a dish"),
+    "dome": say_later("{name} dome"),
+    "ring": say_later("{name} ring"),
+    "cake": say_later("{name} cake"),
+    "log": say_later("{name} log"),
+    "bars": say_later("{name} bars"),
+}
+"""Name of a dessert in each form, by the word for it."""
 
 
 def with_titles(text: str, wanted: Wanted, layout: Layout) -> str:
     """The text with a name and description that fit, and a line on its origin."""
     document, word = wanted.build.reckoning.dessert.document, _word(wanted)
     name = AT_END.sub("", document.name)
-    named = f"{name} in a {word}" if wanted.form.is_vessel else f"{name} {word}"
+    named = say(NAMED[word], name=name)
     text = edited(text, ("name",), named)
     text = edited(text, ("id",), f"{ID_END.sub('', document.id)}-{word}")
     if document.keywords:
@@ -51,8 +62,8 @@ def with_titles(text: str, wanted: Wanted, layout: Layout) -> str:
         text = edited(text, ("about",), _about(text, wanted, layout))
     layout.tell(
         "",
-        f"called '{named}'",
-        "name, id, keywords and description told of the form before",
+        say("called '{name}'", name=named),
+        say("name, id, keywords and description told of the form before"),
         kind="text",
     )
     return _with_origin(text, wanted)
@@ -83,7 +94,7 @@ def _about(text: str, wanted: Wanted, layout: Layout) -> str:
     names = [str(components[c]["name"]) for c in dict.fromkeys([*upward, *others])]
     lowered = [names[0], *(each[:1].lower() + each[1:] for each in names[1:])]
     *most, last = lowered
-    return f"{', '.join(most)} and {last}." if most else f"{last}."
+    return say("{names} and {last}.", names=", ".join(most), last=last) if most else f"{last}."
 
 
 def _with_origin(text: str, wanted: Wanted) -> str:
@@ -92,8 +103,10 @@ def _with_origin(text: str, wanted: Wanted) -> str:
     before, now = build.reckoning.dessert.mould.name, wanted.mould.name
     end = "\r\n" if "\r\n" in text else "\n"
     mark = "\ufeff" if text.startswith("\ufeff") else ""
-    line = (
-        f"# {build.reckoning.dessert.document.name}, adapted from {before} to {now}; "
-        f"comments below are of the first."
+    line = say(
+        "{name}, adapted from {before} to {now}; comments below are of the first.",
+        name=build.reckoning.dessert.document.name,
+        before=before,
+        now=now,
     )
-    return f"{mark}{line}{end}{text.removeprefix(mark)}"
+    return f"{mark}# {line}{end}{text.removeprefix(mark)}"

@@ -13,6 +13,7 @@ from entremetry.adapt.written import length, mass, millimetres
 from entremetry.dessert.placement import BasePlacement
 from entremetry.errors import FitError
 from entremetry.quantities import format_fraction, format_length
+from entremetry.words import decimal, say
 
 FULL = {Form.GLASS: (0.60, 0.85), Form.DISH: (0.80, 0.85)}
 """Share of the height to which a vessel is filled; common practice, no source."""
@@ -45,8 +46,8 @@ def vessel_layout(wanted: Wanted) -> Layout:
         layout.glazes.append(glaze.id)
         layout.tell(
             glaze.id,
-            f"poured as a top layer of {length(GLAZE_LAYER)}",
-            "a vessel has no sides to glaze, and what runs off a glass is lost",
+            say("poured as a top layer of {height}", height=decimal(length(GLAZE_LAYER))),
+            say("a vessel has no sides to glaze, and what runs off a glass is lost"),
         )
     for part, amount in crumbs:
         layout.entries.append({"component": part.id, "as": "layer", "mass": mass(amount)})
@@ -54,15 +55,23 @@ def vessel_layout(wanted: Wanted) -> Layout:
             layout.crumbs.append(part.id)
             layout.tell(
                 part.id,
-                f"{mass(amount)} baked as crumbs and strewn on top, no cut-outs",
-                "a crisp dough under cream in a glass is soft in hours, and no spoon cuts it",
+                say(
+                    "{mass} baked as crumbs and strewn on top, no cut-outs",
+                    mass=decimal(mass(amount)),
+                ),
+                say("a crisp dough under cream in a glass is soft in hours, and no spoon cuts it"),
             )
         else:
-            layout.tell(part.id, f"{mass(amount)} on top", "crumbs follow the area of the vessel")
+            told = say("{mass} on top", mass=decimal(mass(amount)))
+            layout.tell(part.id, told, say("crumbs follow the area of the vessel"))
     layout.tell(
         "",
-        f"filled to {length(millimetres(top))} of {format_length(cavity.height)}",
-        "a vessel is filled to 60 to 85 % of its height, which leaves the rim clean",
+        say(
+            "filled to {height} of {whole}",
+            height=decimal(length(millimetres(top))),
+            whole=format_length(cavity.height),
+        ),
+        say("a vessel is filled to 60 to 85 % of its height, which leaves the rim clean"),
     )
     tail(layout, wanted, build, {})
     return layout
@@ -86,9 +95,8 @@ def _glaze(layout: Layout, build: Build) -> Part | None:
             found = part
             continue
         layout.left_out.append(part.id)
-        layout.tell(
-            part.id, "left out", "it coats the sides of a piece, and in a vessel there are none"
-        )
+        because = say("it coats the sides of a piece, and in a vessel there are none")
+        layout.tell(part.id, say("left out"), because)
     return found
 
 
@@ -140,7 +148,7 @@ def _layers(layout: Layout, wanted: Wanted, top: float) -> None:
         level += height
         layout.tell(
             part.id,
-            f"a layer of {length(height)}",
+            say("a layer of {height}", height=decimal(length(height))),
             _why(part, shares[number]),
         )
     level, waiting = _with_bases(layout, wanted, waiting, level)
@@ -149,10 +157,14 @@ def _layers(layout: Layout, wanted: Wanted, top: float) -> None:
 
 
 def _why(part: Part, share: float) -> str:
-    what = "a layer is all an insert can be where nothing is frozen or turned out"
+    soft = format_fraction(share)
     if part.placement.role != "insert":
-        what = "layers keep their shares"
-    return f"{what}; {format_fraction(share)} of what is soft"
+        return say("layers keep their shares; {share} of what is soft", share=soft)
+    return say(
+        "a layer is all an insert can be where nothing is frozen or turned out; {share} of what "
+        "is soft",
+        share=soft,
+    )
 
 
 def _shares(wanted: Wanted, soft: list[Part]) -> list[float]:
@@ -216,8 +228,8 @@ def _base_entry(layout: Layout, part: Part, cut: dict[str, str], thickness: floa
     layout.cut[part.id] = cut
     layout.tell(
         part.id,
-        f"cut as {spoken(cut)}",
-        "cake goes in first, cut to the vessel, and drinks from above",
+        say("cut as {cut}", cut=spoken(cut)),
+        say("cake goes in first, cut to the vessel, and drinks from above"),
     )
     return entry
 

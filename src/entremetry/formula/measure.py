@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from entremetry.errors import OutsideRange
 from entremetry.formula.freezing import free_water, ice_fraction, mix_freezing_point
 from entremetry.formula.state import constituents_of, weights
+from entremetry.words import say_as
 
 if TYPE_CHECKING:
     from entremetry.physics.arrays import Floats
@@ -33,6 +34,11 @@ class Measure(ABC):
     absolute: float = 0.0
     factor: float = 1.0
     offset: float = 0.0
+
+    @property
+    def said(self) -> str:
+        """What it is called in the language that is spoken."""
+        return say_as("constituent", self.words)
 
     @abstractmethod
     def value(self, state: Floats) -> float | None:

@@ -26,6 +26,11 @@ def allergen_word(code: str, *, american: bool = False) -> str:
     return say_as("allergen", english_names.allergen_word(code, american=american))
 
 
+def allergen_code(code: str) -> str:
+    """An allergen as the lists of the larder have it: 'milk', 'gluten: wheat'."""
+    return ": ".join(say_as("allergen", part) for part in code.split(":"))
+
+
 def allergen_group(code: str) -> str:
     """The group that is named with a nut or a cereal; empty for all others."""
     group = english_names.GROUPS.get(code.partition(":")[0], "")

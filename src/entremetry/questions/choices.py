@@ -50,7 +50,7 @@ def choices(dessert: Dessert) -> Choices:
         instead=tuple(_instead(dessert)),
         without=tuple(_without(dessert)),
         wait=tuple(Choice(value=each.id, words=each.name) for each in waitings(dessert)),
-        symptoms=tuple(Choice(value=each.id, words=each.name) for each in SYMPTOMS),
+        symptoms=tuple(Choice(value=each.id, words=say(each.name)) for each in SYMPTOMS),
     )
 
 
@@ -95,7 +95,7 @@ def alike(ingredient: Ingredient, dessert: Dessert) -> tuple[Choice, ...]:
     ]
     found.sort(key=lambda other: other.name)
     found.sort(key=lambda other: _likeness(other, ingredient), reverse=True)
-    return tuple(Choice(value=other.id, words=other.name) for other in found[:FEW])
+    return tuple(Choice(value=other.id, words=ingredient_name(other)) for other in found[:FEW])
 
 
 def _likeness(other: Ingredient, ingredient: Ingredient) -> tuple[bool, int]:

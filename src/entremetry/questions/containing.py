@@ -11,7 +11,7 @@ from entremetry.larder.allergens import ALLERGENS
 from entremetry.larder.spoken_name import ingredient_name
 from entremetry.questions import said
 from entremetry.questions.answer import Answer, Fact, Reply
-from entremetry.words import say
+from entremetry.words import say, say_as
 
 KIND = "contains"
 LABEL = "eu_1169_2011"
@@ -25,7 +25,7 @@ def contained(dessert: Dessert, name: str) -> Answer:
     UnknownName
         With the nearest names, if it is neither an allergen nor an ingredient of the larder.
     """
-    word, codes = _meant(dessert, name)
+    word, shown, codes = _meant(dessert, name)
     brought = [
         (component, line)
         for component, line in _lines(dessert)
@@ -38,7 +38,7 @@ def contained(dessert: Dessert, name: str) -> Answer:
     ]
     return Answer(
         kind=KIND,
-        question=say("Does it contain {what}?", what=word),
+        question=say("Does it contain {what}?", what=shown),
         reply=Reply.YES if brought else Reply.NO,
         says=_says(bool(brought), bool(codes)),
         facts=(*(_fact(component, line) for component, line in brought), *_care(bool(codes))),
@@ -56,14 +56,15 @@ def allergen_names() -> dict[str, frozenset[str]]:
     return {word: frozenset(codes) for word, codes in sorted(found.items())}
 
 
-def _meant(dessert: Dessert, name: str) -> tuple[str, frozenset[str]]:
+def _meant(dessert: Dessert, name: str) -> tuple[str, str, frozenset[str]]:
+    """What is asked for, how it is said, and its codes if it is an allergen."""
     allergens = allergen_names()
     word = name.strip().casefold().removesuffix(" allergen")
     if word in allergens:
-        return word, allergens[word]
+        return word, say_as("allergen", word), allergens[word]
     known = dessert.larder.known(name)
     if known is not None:
-        return known.name, frozenset()
+        return known.name, ingredient_name(known), frozenset()
     names = {line.ingredient.name for _, line in _lines(dessert) if line.ingredient is not None}
     raise UnknownName("allergen or ingredient", name, {*allergens, *names})
 

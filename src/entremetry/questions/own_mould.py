@@ -10,6 +10,7 @@ from typing import Any
 from entremetry.dessert.draft_line import identifier
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.quantities import format_length, parse_length
+from entremetry.words import decimal, say, say_as, say_as_later
 
 BETWEEN = re.compile(r"\s*(?:×|\bx\b|(?<=\d)x(?=\d)|\bby\b|\*|/)\s*", re.IGNORECASE)
 UNIT = re.compile(r"[a-zA-Zµ\"]+\.?$")
@@ -26,11 +27,37 @@ class Shape:
     more: Mapping[str, Any] = field(default_factory=dict)
 
     @property
+    def name(self) -> str:
+        """The word in the language that is spoken."""
+        return say_as("shape of a mould", self.word.replace("-", " "))
+
+    @property
     def asks(self) -> str:
         """The sizes in words: 'diameter × height'."""
-        return " × ".join(size.replace("_", " ") for size in self.sizes)
+        return " × ".join(say_as("size of a mould", size.replace("_", " ")) for size in self.sizes)
 
 
+_NAMES = (
+    say_as_later("shape of a mould", "dome"),
+    say_as_later("shape of a mould", "low dome"),
+    say_as_later("shape of a mould", "sphere"),
+    say_as_later("shape of a mould", "ring"),
+    say_as_later("shape of a mould", "cup"),
+    say_as_later("shape of a mould", "loaf"),
+    say_as_later("shape of a mould", "frame"),
+    say_as_later("shape of a mould", "log"),
+    say_as_later("shape of a mould", "savarin"),
+    say_as_later("shape of a mould", "glass"),
+    say_as_later("shape of a mould", "conical glass"),
+    say_as_later("shape of a mould", "dish"),
+    say_as_later("size of a mould", "diameter"),
+    say_as_later("size of a mould", "base diameter"),
+    say_as_later("size of a mould", "hole diameter"),
+    say_as_later("size of a mould", "length"),
+    say_as_later("size of a mould", "width"),
+    say_as_later("size of a mould", "height"),
+)
+"""Shapes and sizes for the catalogues."""
 _BOX = ("length", "width", "height")
 _GLASS = {"material": "glass", "vessel": True}
 SHAPES: Mapping[str, Shape] = {
@@ -77,11 +104,12 @@ def shaped(word: str, size: str, *, cavities: int | None = None) -> dict[str, An
 def sized(shape: Shape, lengths: Sequence[float], *, cavities: int | None = None) -> dict[str, Any]:
     """A mould of a shape whose lengths [m] are those that it asks for, in their order."""
     numbers = " × ".join(format_length(each).removesuffix(" mm") for each in lengths)
-    words = f"{shape.word.replace('-', ' ').capitalize()} {numbers} mm"
+    words = f"{shape.word.replace('-', ' ')} {numbers} mm"
+    name = say("{shape} {sizes} mm", shape=shape.name.capitalize(), sizes=decimal(numbers))
     written = {name: format_length(each) for name, each in zip(shape.sizes, lengths, strict=True)}
     return {
         "id": f"own-{identifier(words)}",
-        "name": words,
+        "name": name,
         "shape": {"kind": shape.kind, **written},
         **shape.more,
         **_counted(cavities),
@@ -94,7 +122,7 @@ def measured(
     """A mould that was filled with water: what it holds, and the shape it is like."""
     return {
         "id": f"weighed-{identifier(holds)}",
-        "name": f"Mould that holds {holds} of water",
+        "name": say("Mould that holds {volume} of water", volume=holds),
         "shape": {"kind": "measured", "holds": holds, "like": dict(like)},
         **more,
         **_counted(cavities),

@@ -112,7 +112,7 @@ def _gave_way(result: Adapted) -> Iterator[Fact]:
                 text=say(
                     "{component}: {measure} could not be kept",
                     component=component.name,
-                    measure=each.measure.words,
+                    measure=each.measure.said,
                 )
             )
 

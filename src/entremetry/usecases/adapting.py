@@ -27,6 +27,7 @@ from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.store.shelf import no_mesh
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
 from entremetry.usecases.rebalancing import opener
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,8 +80,8 @@ def consistent(result: Adapted) -> Adapted:
         component="",
         line="",
         kind="text",
-        text=f"translations left out: {left_out}",
-        because="the document says this no longer, or says it in other words",
+        text=say("translations left out: {texts}", texts=left_out),
+        because=say("the document says this no longer, or says it in other words"),
     )
     return replace(result, text=text, changes=(*result.changes, change))
 

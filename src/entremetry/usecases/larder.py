@@ -5,6 +5,8 @@ from __future__ import annotations
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
+from entremetry.larder.spelling import plain
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.store.larder_file import open_larder
 
 
@@ -31,12 +33,11 @@ def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
 
 
 def search(words: str, larder: Larder) -> tuple[Ingredient, ...]:
-    """Ingredients whose id, name, alias or group holds every word."""
-    wanted = words.casefold().split()
+    """Ingredients whose id, name, alias or group holds every word; accents are not looked at."""
+    wanted = plain(words).split()
     return tuple(i for i in larder if all(word in _said_of(i) for word in wanted))
 
 
 def _said_of(ingredient: Ingredient) -> str:
-    return " ".join(
-        (ingredient.id, ingredient.name, ingredient.group, *ingredient.aliases)
-    ).casefold()
+    names = (ingredient.id, ingredient.name, ingredient_name(ingredient), ingredient.group)
+    return plain(" ".join((*names, *ingredient.aliases)))

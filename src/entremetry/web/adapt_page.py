@@ -25,8 +25,8 @@ from entremetry.web.forms import Form
 from entremetry.web.mould_form import KINDS, WORDS, OwnKind, own_mould
 from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
-from entremetry.web.wording import millilitres
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.adapt.rebalanced import Adapted, Change
@@ -86,7 +86,7 @@ def keep(request: Request, form: Form) -> Response:
     name = form.line("new_name")[:LONGEST]
     new_id = id_of(name)
     if not new_id:
-        fault = {"new_name": "Give it a name with a letter or a figure in it."}
+        fault = {"new_name": say("Give it a name with a letter or a figure in it.")}
         return rendered(request, replace(page, faults=fault, new_name=name), status=422)
     text = _adapted(stored.text, stored.id, _asked(fields), kitchen).text
     text = settled(edited(edited(text, ("name",), name), ("id",), new_id))
@@ -109,7 +109,7 @@ def _page(stored: StoredDocument, kitchen: str | None, fields: Mapping[str, str]
     page = AdaptPage(
         id=stored.id,
         name=dessert_name(stored.id, stored.text),
-        tiles=tiles(kitchen, fields.get("mould", ""), "The mould it has"),
+        tiles=tiles(kitchen, fields.get("mould", ""), say("The mould it has")),
         kinds=KINDS,
         measures=WORDS,
         fields=fields,
@@ -128,7 +128,9 @@ def _asked(fields: Mapping[str, str]) -> Adaptation:
     """What the fields ask for; QuantityError if that is nothing."""
     chosen, own = choices(fields), own_mould(fields).text
     if not (own or chosen.mould or chosen.pieces):
-        raise QuantityError("nothing to adapt to", "another mould, a size or a number of pieces")
+        raise QuantityError(
+            say("nothing to adapt to"), say("another mould, a size or a number of pieces")
+        )
     return Adaptation(mould=None if own else chosen.mould, own=own or None, pieces=chosen.pieces)
 
 
@@ -148,7 +150,7 @@ def _answered(
 ) -> AdaptPage:
     adapted = _adapted(stored.text, stored.id, asked, kitchen)
     after = _side(adapted.text, stored.id, kitchen)
-    name = after.name if after.name != page.name else f"{after.name}, adapted"
+    name = after.name if after.name != page.name else say("{name}, adapted", name=after.name)
     return replace(
         page,
         before=_side(stored.text, stored.id, kitchen),
@@ -171,13 +173,13 @@ def _side(text: str, file: str, kitchen: str | None) -> Side:
 
 
 def _numbers(sheet: BatchSheet) -> dict[str, str]:
-    from entremetry.publish.typography import grams
+    from entremetry.publish.typography import grams, millilitres
 
     total = sum(component.mass.value for component in sheet.components)
     return {
-        "Mould": sheet.mould.name,
-        "One cavity holds": millilitres(sheet.mould.cavity_volume.value),
-        "Pieces": str(sheet.pieces),
-        "To make in all": grams(total),
+        say("Mould"): sheet.mould.name,
+        say("One cavity holds"): millilitres(sheet.mould.cavity_volume.value),
+        say("Pieces"): str(sheet.pieces),
+        say("To make in all"): grams(total),
         **{component.name: grams(component.mass.value) for component in sheet.components},
     }

@@ -11,6 +11,7 @@ from entremetry.larder.larder import Larder
 from entremetry.publish.drawing import section_svg
 from entremetry.usecases.batch import batch_of_text, surroundings
 from entremetry.web.speech import kept_by_language
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,7 +47,9 @@ def answer(text: str, file: str, choices: Choices, kitchen_text: str | None) -> 
         kitchen_text=kitchen_text,
         have=choices.have,
     )
-    drawing = section_svg(sheet.section, title=f"{sheet.name}, cut through the middle")
+    drawing = section_svg(
+        sheet.section, title=say("{name}, cut through the middle", name=sheet.name)
+    )
     return Answer(sheet=sheet, drawing=Markup(drawing))
 
 
@@ -59,7 +62,9 @@ def reckoned(text: str, file: str, kitchen_text: str | None) -> Answer:
 def small_drawing(text: str, file: str, kitchen_text: str | None) -> Markup:
     """Drawing of a dessert without words, for a card."""
     sheet = answer(text, file, Choices(), kitchen_text).sheet
-    return Markup(section_svg(sheet.section, title=f"{sheet.name} in section", labelled=False))
+    return Markup(
+        section_svg(sheet.section, title=say("{name} in section", name=sheet.name), labelled=False)
+    )
 
 
 @kept_by_language(4)

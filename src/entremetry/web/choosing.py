@@ -10,15 +10,16 @@ from markupsafe import Markup
 
 from entremetry.dessert.batch_sheet import BatchSheet
 from entremetry.errors import DocumentError, EntremetryError, Fault, QuantityError
+from entremetry.publish.typography import millilitres
 from entremetry.web.answers import Choices, answer
 from entremetry.web.rendering import fragment
 from entremetry.web.speech import kept_by_language
-from entremetry.web.wording import millilitres
+from entremetry.words import say, say_later
 
-NO_DRAWING = Markup('<p class="no-drawing">No drawing yet</p>')
+NO_DRAWING = Markup("")
 PLAIN_NUMBER = re.compile(r"[0-9]+([.,][0-9]+)?")
-MEND_DOCUMENT = "Mend it in the document; nothing is lost meanwhile."
-MEND_CHOICE = "Choose another mould or number of pieces, or change the document."
+MEND_DOCUMENT = say_later("Mend it in the document; nothing is lost meanwhile.")
+MEND_CHOICE = say_later("Choose another mould or number of pieces, or change the document.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,7 +47,7 @@ def view(text: str, file: str, asked: Mapping[str, str], kitchen: str | None) ->
     try:
         return _chosen_view(text, file, choices(asked), kitchen)
     except QuantityError as error:
-        return _with_markup(View(trouble=str(error), advice=MEND_CHOICE), file)
+        return _with_markup(View(trouble=str(error), advice=say(MEND_CHOICE)), file)
 
 
 @kept_by_language(256)
@@ -63,9 +64,9 @@ def _bare_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> Vi
         found = answer(text, file, chosen, kitchen)
     except DocumentError as error:
         first = str(error).splitlines()[0]
-        return View(trouble=first, faults=error.faults, advice=MEND_DOCUMENT)
+        return View(trouble=first, faults=error.faults, advice=say(MEND_DOCUMENT))
     except EntremetryError as error:
-        return View(trouble=str(error), advice=MEND_CHOICE)
+        return View(trouble=str(error), advice=say(MEND_CHOICE))
     return View(
         sheet=found.sheet,
         total=found.total,
@@ -76,7 +77,8 @@ def _bare_view(text: str, file: str, chosen: Choices, kitchen: str | None) -> Vi
 
 def mould_words(sheet: BatchSheet) -> str:
     """Name of a mould and what it holds."""
-    return f"{sheet.mould.name}, {millilitres(sheet.mould.cavity_volume.value)}"
+    held = millilitres(sheet.mould.cavity_volume.value)
+    return say("{mould}, {volume}", mould=sheet.mould.name, volume=held)
 
 
 def choices(asked: Mapping[str, str]) -> Choices:
@@ -97,7 +99,9 @@ def _pieces(text: str) -> int | None:
     if not text:
         return None
     if not (text.isascii() and text.isdigit() and len(text) <= 9):
-        raise QuantityError(f"'{text[:40]}' pieces", "a whole number, such as 12")
+        raise QuantityError(
+            say("'{found}' pieces", found=text[:40]), say("a whole number, such as 12")
+        )
     return int(text)
 
 

@@ -10,15 +10,16 @@ from entremetry.documents import read_tree
 from entremetry.documents.tree import field_text
 from entremetry.errors import Fault
 from entremetry.usecases.price_list import keys_by_id, with_pack, with_values
+from entremetry.words import say, say_later
 
 if TYPE_CHECKING:
     from entremetry.larder.larder import Larder
 
 WHOLE: Mapping[str, str] = {
-    "currency": "Currency",
-    "labour_per_hour": "An hour of hands",
-    "energy_per_kwh": "A kilowatt hour",
-    "margin": "Wanted margin",
+    "currency": say_later("Currency"),
+    "labour_per_hour": say_later("An hour of hands"),
+    "energy_per_kwh": say_later("A kilowatt hour"),
+    "margin": say_later("Wanted margin"),
 }
 NUMBER = re.compile(r"[0-9]+([.,][0-9]+)?")
 PACK, PRICE = "pack:", "price:"
@@ -60,9 +61,9 @@ def empty_halves(fields: Mapping[str, str], ids: Iterable[str]) -> dict[str, str
     for each in ids:
         pack, price = fields.get(PACK + each, "").strip(), fields.get(PRICE + each, "").strip()
         if pack and not price:
-            faults[PRICE + each] = "Say what the pack costs."
+            faults[PRICE + each] = say("Say what the pack costs.")
         if price and not pack:
-            faults[PACK + each] = "Say what the pack holds, such as 1 kg."
+            faults[PACK + each] = say("Say what the pack holds, such as 1 kg.")
     return faults
 
 
@@ -71,8 +72,8 @@ def by_field(faults: Iterable[Fault], origin: Mapping[str, str]) -> dict[str, st
     found: dict[str, str] = {}
     for fault in faults:
         name = origin.get(fault.field, "")
-        words = f"Found {fault.found}; {fault.accepted}."
-        found[name] = words if name else f"{fault.field}: {words}"
+        words = say("Found {found}; {accepted}.", found=fault.found, accepted=fault.accepted)
+        found[name] = words if name else say("{field}: {words}", field=fault.field, words=words)
     return found
 
 

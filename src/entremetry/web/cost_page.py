@@ -32,6 +32,7 @@ from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.wording import when
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.labels.cost import Cost
@@ -152,7 +153,7 @@ def _page(
             _row(each.id, each.name, each.mass, fields, faults) for each in cost.ingredients
         ),
         whole=tuple(
-            (name, words, fields.get(name, ""), faults.get(name, ""))
+            (name, say(words), fields.get(name, ""), faults.get(name, ""))
             for name, words in WHOLE.items()
         ),
     )
@@ -195,7 +196,7 @@ def _cost(
 def _plans(library: Library, dessert_id: str) -> tuple[tuple[str, str], ...]:
     """Numbers and names of the kept plans that have tasks for a dessert."""
     return tuple(
-        (str(kept.id), f"{kept.name}, {when(kept.made_at)}")
+        (str(kept.id), say("{plan}, {moment}", plan=kept.name, moment=when(kept.made_at)))
         for kept in library.plans.all()
         if dessert_id in _served(kept.text)
     )
@@ -214,7 +215,9 @@ def _plan_text(library: Library, number: str) -> str | None:
     if not number:
         return None
     if not (number.isascii() and number.isdigit() and len(number) <= 9):
-        raise QuantityError(f"plan '{number[:40]}'", "the number of a plan that is kept")
+        raise QuantityError(
+            say("plan '{number}'", number=number[:40]), say("the number of a plan that is kept")
+        )
     return library.plans.plan(int(number)).text
 
 

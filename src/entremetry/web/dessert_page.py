@@ -12,14 +12,15 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, Response
 
 from entremetry.dessert.batch_sheet import BatchSheet
+from entremetry.publish.typography import millilitres
 from entremetry.store import StoredDocument
 from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.choosing import View, mould_words, view
 from entremetry.web.mould_tiles import mould_groups, tile_of
 from entremetry.web.rendering import fragment, page_text, rendered
 from entremetry.web.speech import kept_by_language
-from entremetry.web.wording import millilitres
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 Asked: TypeAlias = tuple[tuple[str, str], ...]
 
@@ -99,7 +100,7 @@ def chosen_mould(shown: View, asked: Mapping[str, str], kitchen: str | None) -> 
     tile = tile_of(kitchen, asked.get("mould", ""))
     if shown.sheet or tile is None:
         return shown.chosen_mould
-    return f"{tile.name}, {millilitres(tile.volume)}"
+    return say("{mould}, {volume}", mould=tile.name, volume=millilitres(tile.volume))
 
 
 def pieces_shown(

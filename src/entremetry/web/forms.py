@@ -13,6 +13,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from entremetry.web.protection import TooLarge, too_large
+from entremetry.words import say
 
 FORM_TYPE = "application/x-www-form-urlencoded"
 TOKEN_FIELD = "token"
@@ -63,8 +64,10 @@ def require_token(request: Request, form: Form) -> None:
     if not same(form.text(TOKEN_FIELD), request.app.state.workbench.token):
         raise HTTPException(
             403,
-            "This form is not from this workbench, or it is from an older run of it. "
-            "Go back, reload the page, and send it again; what you typed is still there.",
+            say(
+                "This form is not from this workbench, or it is from an older run of it. "
+                "Go back, reload the page, and send it again; what you typed is still there."
+            ),
         )
 
 
@@ -72,7 +75,7 @@ async def read_form(request: Request) -> Form:
     """Fields of the form that came with a request; HTTPException if it is none."""
     kind = request.headers.get("content-type", "").partition(";")[0].strip().casefold()
     if kind != FORM_TYPE:
-        raise HTTPException(415, f"A form is sent as {FORM_TYPE}.")
+        raise HTTPException(415, say("A form is sent as {type}.", type=FORM_TYPE))
     try:
         async with request.form(max_fields=MOST_FIELDS) as sent:
             return Form({name: value for name, value in sent.items() if isinstance(value, str)})

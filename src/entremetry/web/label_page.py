@@ -25,6 +25,7 @@ from entremetry.web.choosing import choices
 from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -128,14 +129,14 @@ def _shown(label: Label) -> ShownLabel:
     cut = found.small_from if american else len(found.entries)
     return ShownLabel(
         rules=label.rules.value,
-        title=english.TITLES[label.rules.value],
+        title=english.title(label.rules),
         label=label,
         serving=f"{label.serving.household} ({metric_mass(label.serving.mass)})",
         rows=tuple(_rows(label)),
         large=found.entries[:cut],
         small=found.entries[cut:],
         small_heading=english.SMALL_GROUP,
-        allergen_list=english.ALLERGEN_LISTS[label.rules.value],
+        allergen_list=english.allergen_list(label.rules),
     )
 
 
@@ -150,10 +151,18 @@ def _rows(label: Label) -> list[PanelRow]:
             served=str(row.declared_serving).removesuffix(" kcal" if calories else "\0"),
             percent=_percent(row),
             row=row,
-            blank=", ".join(f"{each.name} ({each.share:.1%} of the piece)" for each in row.missing),
+            blank=_blank(row),
         )
         for row in label.rows
     ]
+
+
+def _blank(row: Row) -> str:
+    """Ingredients of which no number is published, each with its share of the piece."""
+    shares = ((each.name, english.percent(each.share, 1)) for each in row.missing)
+    return ", ".join(
+        say("{name} ({share} of the piece)", name=name, share=share) for name, share in shares
+    )
 
 
 def _percent(row: Row) -> str:

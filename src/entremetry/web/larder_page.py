@@ -13,14 +13,19 @@ from entremetry.errors import nearest_names
 from entremetry.larder.constituents import Constituents
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
-from entremetry.publish.typography import per_cent
+from entremetry.larder.spelling import plain
+from entremetry.larder.spoken_name import ingredient_name
+from entremetry.publish.typography import grams, per_cent
+from entremetry.quantities.things import things
 from entremetry.sources import BIBLIOGRAPHY
 from entremetry.usecases import larder as usecases_larder
 from entremetry.usecases.library import kitchen_text
 from entremetry.web.answers import larder
+from entremetry.web.larder_words import fact
 from entremetry.web.rendering import fragment, rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
+from entremetry.words import decimal, say
 
 LONGEST_QUERY = 120
 
@@ -52,6 +57,7 @@ class IngredientPage:
     rows: tuple[Fact, ...]
     facts: tuple[Fact, ...]
     household_sources: tuple[str, ...]
+    packs: str
     known_source: bool
 
 
@@ -84,6 +90,7 @@ def show_ingredient(request: Request) -> Response:
         rows=made_of(ingredient.composition),
         facts=measured(ingredient),
         household_sources=tuple(key for key in keys if key in BIBLIOGRAPHY),
+        packs=", ".join(f"{things(each.name)} ({grams(each.mass)})" for each in ingredient.packs),
         known_source=ingredient.source in BIBLIOGRAPHY,
     )
     return rendered(request, page)
@@ -92,33 +99,35 @@ def show_ingredient(request: Request) -> Response:
 def search(every: Larder, q: str) -> tuple[Ingredient, ...]:
     """Ingredients that bear every word of the query; those whose name bears it stand first."""
     found = usecases_larder.search(q, every)
-    return tuple(sorted(found, key=lambda each: (_rank(each, q), each.name.casefold())))
+    return tuple(sorted(found, key=lambda each: (_rank(each, q), plain(ingredient_name(each)))))
 
 
 def near(every: Larder, q: str, found: tuple[Ingredient, ...]) -> tuple[str, ...]:
     """Nearest names when a search finds nothing."""
     if found or not q:
         return ()
-    return nearest_names(q, (name for each in every for name in (each.name, *each.aliases)))
+    return nearest_names(
+        q, (name for each in every for name in (ingredient_name(each), *each.aliases))
+    )
 
 
 def made_of(composition: Constituents) -> tuple[Fact, ...]:
     """Constituents that are there, the most first."""
     amounts = ((field.name, getattr(composition, field.name)) for field in fields(composition))
     there = sorted(((name, part) for name, part in amounts if part > 0), key=lambda row: -row[1])
-    return tuple(Fact(name.replace("_", " "), _in_100_grams(part)) for name, part in there)
+    return tuple(Fact(fact(name), _in_100_grams(part)) for name, part in there)
 
 
 def measured(ingredient: Ingredient) -> tuple[Fact, ...]:
     """What else is known of an ingredient, in words."""
     known = (
-        ("Energy in 100 g", ingredient.energy, lambda energy: f"{energy / 41_840:.0f} kcal"),
-        ("Bloom", ingredient.bloom, lambda bloom: f"{bloom:g}"),
-        ("Brix", ingredient.brix, lambda brix: f"{brix:g} °Bx"),
-        ("Cocoa", ingredient.cocoa, per_cent),
-        ("Not eaten", ingredient.refuse or None, per_cent),
+        (say("Energy in 100 g"), ingredient.energy, lambda energy: f"{energy / 41_840:.0f} kcal"),
+        (say("Bloom"), ingredient.bloom, lambda bloom: decimal(f"{bloom:g}")),
+        (say("Brix"), ingredient.brix, lambda brix: decimal(f"{brix:g} °Bx")),
+        (say("Cocoa"), ingredient.cocoa, per_cent),
+        (say("Not eaten"), ingredient.refuse or None, per_cent),
     )
-    return tuple(Fact(name, say(value)) for name, value, say in known if value is not None)
+    return tuple(Fact(name, told(value)) for name, value, told in known if value is not None)
 
 
 def _kitchen(request: Request) -> str | None:
@@ -130,10 +139,10 @@ def _query(request: Request) -> str:
 
 
 def _rank(ingredient: Ingredient, q: str) -> tuple[bool, bool]:
-    name, wanted = ingredient.name.casefold(), q.casefold()
+    name, wanted = plain(ingredient_name(ingredient)), plain(q)
     return wanted not in name, not name.startswith(wanted)
 
 
 def _in_100_grams(fraction: float) -> str:
-    grams = fraction * 100.0
-    return f"{grams:.1f}" if grams >= 0.05 else "under 0.1"
+    mass = fraction * 100.0
+    return decimal(f"{mass:.1f}") if mass >= 0.05 else say("under 0.1")

@@ -22,8 +22,8 @@ from entremetry.usecases.library import (
 from entremetry.web.answers import Choices, answer, small_drawing
 from entremetry.web.choosing import NO_DRAWING
 from entremetry.web.rendering import rendered
-from entremetry.web.wording import counted
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say_count
 
 AT_ONCE = 24
 DRAWN = 8  # of a page at once; those further down are drawn when they are seen
@@ -115,7 +115,9 @@ def card(stored: StoredDocument, kitchen: str | None) -> Card:
     try:
         sheet = answer(stored.text, stored.id, Choices(), kitchen).sheet
     except DocumentError as error:
-        trouble = f"{counted(len(error.faults), 'fault', 'faults')} in the document"
+        trouble = say_count(
+            "{number} fault in the document", "{number} faults in the document", len(error.faults)
+        )
         return Card(id=stored.id, name=dessert_name(stored.id, stored.text), trouble=trouble)
     except EntremetryError as error:
         return Card(id=stored.id, name=dessert_name(stored.id, stored.text), trouble=str(error))

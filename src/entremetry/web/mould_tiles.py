@@ -12,6 +12,7 @@ from entremetry.kitchen.mould import Mould
 from entremetry.shapes import Floats, Log
 from entremetry.usecases.batch import moulds
 from entremetry.web.speech import kept_by_language
+from entremetry.words import say
 
 WIDTH = 100.0
 HEIGHT = 56.0
@@ -45,9 +46,11 @@ def mould_groups(kitchen_text: str | None) -> tuple[MouldGroup, ...]:
     """Moulds and vessels of the kitchen and the built-in shelf."""
     every = moulds(kitchen_text)
     groups = (
-        MouldGroup(name="Small moulds, one piece each", moulds=_tiles(every, _is_small)),
-        MouldGroup(name="Large moulds", moulds=_tiles(every, _is_large)),
-        MouldGroup(name="Glasses and dishes", moulds=_tiles(every, lambda mould: mould.vessel)),
+        MouldGroup(name=say("Small moulds, one piece each"), moulds=_tiles(every, _is_small)),
+        MouldGroup(name=say("Large moulds"), moulds=_tiles(every, _is_large)),
+        MouldGroup(
+            name=say("Glasses and dishes"), moulds=_tiles(every, lambda mould: mould.vessel)
+        ),
     )
     return tuple(group for group in groups if group.moulds)
 

@@ -58,11 +58,11 @@ def refusal(scope: Scope) -> Response | None:
     headers = Headers(scope=scope)
     places = allowed_hosts(scope)
     if len(headers.getlist("host")) != 1 or headers["host"].casefold() not in places:
-        return _plain("This workbench answers only to this machine's own address.", 421)
+        return _plain(say("This workbench answers only to this machine's own address."), 421)
     if scope["method"] not in CHANGING | ASKING:
-        return _plain("Only GET, HEAD and POST are understood.", 405)
+        return _plain(say("Only GET, HEAD and POST are understood."), 405)
     if _is_foreign(headers, places, changing=scope["method"] in CHANGING):
-        return _plain("Only the workbench's own pages may ask this.", 403)
+        return _plain(say("Only the workbench's own pages may ask this."), 403)
     if _length(headers) > largest_body(scope):
         return _plain(too_large(scope), 413)
     return None

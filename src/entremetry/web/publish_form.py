@@ -9,30 +9,30 @@ from urllib.parse import urlencode
 from entremetry.publish.description_text import LIMIT
 from entremetry.publish.typesetting import Paper
 from entremetry.usecases.publication_files import ENDINGS, Form, Wishes, file_names, name_of_file
-from entremetry.words import ENGLISH, language, languages
+from entremetry.words import ENGLISH, language, languages, say, say_later
 
 WORDS: Mapping[Form, str] = {
-    Form.PAGE: "Page for the reader",
-    Form.PAPER: "Print sheets",
-    Form.TEXT: "Texts to paste and to say",
-    Form.TABLES: "Spreadsheets",
-    Form.PICTURES: "Pictures",
+    Form.PAGE: say_later("Page for the reader"),
+    Form.PAPER: say_later("Print sheets"),
+    Form.TEXT: say_later("Texts to paste and to say"),
+    Form.TABLES: say_later("Spreadsheets"),
+    Form.PICTURES: say_later("Pictures"),
 }
 FILES: Mapping[str, str] = {
-    ".html": "the page, in one file",
-    ".jsonld": "its structured data",
-    "-section.svg": "its drawing",
-    ".pdf": "the recipe on paper",
-    "-wall.pdf": "the sheet for the wall",
-    "-description.txt": "text for a video or a post",
-    "-spoken.txt": "the numbers to say aloud",
-    ".xlsx": "quantities, XLSX",
-    ".ods": "quantities, ODS",
-    "-section.png": "the section",
-    "-card.svg": "a card, as lines",
-    "-card.png": "a card, as dots",
+    ".html": say_later("the page, in one file"),
+    ".jsonld": say_later("its structured data"),
+    "-section.svg": say_later("its drawing"),
+    ".pdf": say_later("the recipe on paper"),
+    "-wall.pdf": say_later("the sheet for the wall"),
+    "-description.txt": say_later("text for a video or a post"),
+    "-spoken.txt": say_later("the numbers to say aloud"),
+    ".xlsx": say_later("quantities, XLSX"),
+    ".ods": say_later("quantities, ODS"),
+    "-section.png": say_later("the section"),
+    "-card.svg": say_later("a card, as lines"),
+    "-card.png": say_later("a card, as dots"),
 }
-PAPERS: Mapping[Paper, str] = {Paper.A4: "A4", Paper.LETTER: "Letter"}
+PAPERS: Mapping[Paper, str] = {Paper.A4: "A4", Paper.LETTER: say_later("Letter")}
 MOST_LETTERS = 1_000_000
 CARRIED = ("pieces", "mould", "language")
 FORM = "form-"  # before the name of a form in a field
@@ -90,10 +90,10 @@ def form_choices(dessert_id: str, asked: Asked) -> tuple[FormChoice, ...]:
     return tuple(
         FormChoice(
             value=FORM + form,
-            words=WORDS[form],
+            words=say(WORDS[form]),
             chosen=form in asked.forms,
             files=tuple(
-                (name_of_file(dessert_id, ending, asked.language), FILES[ending])
+                (name_of_file(dessert_id, ending, asked.language), say(FILES[ending]))
                 for ending in ENDINGS[form]
             ),
         )
@@ -113,8 +113,10 @@ def query(fields: Mapping[str, str], *names: str) -> str:
 
 
 def _faults(forms: tuple[Form, ...], limit: str) -> dict[str, str]:
-    faults = {} if forms else {"forms": "Choose at least one."}
+    faults = {} if forms else {"forms": say("Choose at least one.")}
     plain = limit.isascii() and limit.isdigit() and len(limit) <= len(str(MOST_LETTERS))
     if not (plain and 1 <= int(limit) <= MOST_LETTERS):
-        faults["limit"] = f"Found '{limit[:40]}'; a whole number, such as {LIMIT}."
+        faults["limit"] = say(
+            "Found '{found}'; a whole number, such as {example}.", found=limit[:40], example=LIMIT
+        )
     return faults

@@ -38,6 +38,7 @@ from entremetry.web.publish_sending import sent, zipped
 from entremetry.web.publish_work import Preparing, Publication, PublishWork
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, say_later
 
 if TYPE_CHECKING:
     from entremetry.usecases.publishing import Prepared
@@ -46,7 +47,7 @@ AT_ONCE = 0.5  # s that a page waits for the publication before it is sent witho
 LISTENING = 1.0  # s that a page which asks again is kept waiting
 PATIENCE = 300.0  # s that a download waits, while the page before it shows how far it is
 FRAMED = "frame-ancestors 'self'; sandbox allow-scripts"
-NO_FILE = "This publication has no file of that name."
+NO_FILE = say_later("This publication has no file of that name.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -149,7 +150,7 @@ def send_file(request: Request) -> Response:
     form = form_of(request.path_params["id"], name, language)
     asked = asked_of({**request.query_params, **({FORM + form: "yes"} if form else {})})
     if form is None:
-        raise HTTPException(404, NO_FILE)
+        raise HTTPException(404, say(NO_FILE))
     if asked.wishes is None:
         return _page(request)
     wishes = replace(asked.wishes, forms=(form,))
@@ -185,7 +186,7 @@ def _page(request: Request) -> Response:
         query=_query(request),
         carried=_carried(request),
         forms=form_choices(stored.id, asked),
-        papers=tuple((paper.value, words) for paper, words in PAPERS.items()),
+        papers=tuple((paper.value, say(words)) for paper, words in PAPERS.items()),
         languages=language_choices(),
         asked=asked,
         file_query=query(fields, *CARRIED, "paper", "limit"),

@@ -6,6 +6,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from entremetry.words import say, say_as, say_later
+
 if TYPE_CHECKING:
     from entremetry.questions.choices import Choice, Choices
 
@@ -19,20 +21,20 @@ class Kind:
 
 
 KINDS = (
-    Kind(id="instead", words="I have something else"),
-    Kind(id="mould", words="My mould is another one"),
-    Kind(id="wait", words="Can it wait?"),
-    Kind(id="without", words="Can I leave it out?"),
-    Kind(id="symptom", words="What went wrong?"),
-    Kind(id="contains", words="Does it contain that?"),
+    Kind(id="instead", words=say_later("I have something else")),
+    Kind(id="mould", words=say_later("My mould is another one")),
+    Kind(id="wait", words=say_later("Can it wait?")),
+    Kind(id="without", words=say_later("Can I leave it out?")),
+    Kind(id="symptom", words=say_later("What went wrong?")),
+    Kind(id="contains", words=say_later("Does it contain that?")),
 )
 PLACES = (
-    ("", "where it usually lies"),
-    ("freezer", "freezer"),
-    ("fridge", "fridge"),
-    ("table", "table"),
+    ("", say_later("where it usually lies")),
+    ("freezer", say_later("freezer")),
+    ("fridge", say_later("fridge")),
+    ("table", say_later("table")),
 )
-RULES = (("", "mass times Bloom"), ("square-root", "gel strength"))
+RULES = (("", say_later("mass times Bloom")), ("square-root", say_later("gel strength")))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,7 +64,7 @@ class Part:
 
     legend: str
     fields: tuple[Field, ...]
-    button: str = "Ask"
+    button: str = ""
     first: bool = False
 
 
@@ -83,20 +85,20 @@ def asking(
         "wait": lambda: _wait(found, given),
         "without": lambda: (
             Part(
-                legend="Leave out",
-                fields=(_list("without", "What", _options(found.without), given),),
+                legend=say("Leave out"),
+                fields=(_list("without", say("What"), _options(found.without), given),),
             ),
         ),
         "symptom": lambda: (
             Part(
-                legend="What you see",
-                fields=(_list("symptom", "What happened", _options(found.symptoms), given),),
+                legend=say("What you see"),
+                fields=(_list("symptom", say("What happened"), _options(found.symptoms), given),),
             ),
         ),
         "contains": lambda: (
             Part(
-                legend="What it may contain",
-                fields=(_list("contains", "Allergen", _allergens(), given),),
+                legend=say("What it may contain"),
+                fields=(_list("contains", say("Allergen"), _allergens(), given),),
             ),
         ),
     }
@@ -104,28 +106,28 @@ def asking(
 
 
 def _instead(found: Choices, given: Mapping[str, str]) -> tuple[Part, ...]:
-    lines = _list("instead", "What you do not have", _options(found.instead), given)
+    lines = _list("instead", say("What you do not have"), _options(found.instead), given)
     chosen = next((each for each in found.instead if each.value == given.get("instead")), None)
     if chosen is None:
-        return (
-            Part(legend="Instead of", fields=(lines,), button="Show what may stand in", first=True),
-        )
-    near = _list("have", "What you have", _options(chosen.alike), given)
+        show = say("Show what may stand in")
+        return (Part(legend=say("Instead of"), fields=(lines,), button=show, first=True),)
+    near = _list("have", say("What you have"), _options(chosen.alike), given)
     other = Field(
         name="have",
-        label="Another ingredient",
+        label=say("Another ingredient"),
         value="" if any(each.chosen for each in near.options) else given.get("have", ""),
-        hint="Of the larder, by id or name; two with a plus: cream-48+whole-milk",
+        hint=say("Of the larder, by id or name; two with a plus: cream-48+whole-milk"),
     )
-    rule = _list("bloom-rule", "Gelatines are compared by", RULES, given)
+    rule = _list("bloom-rule", say("Gelatines are compared by"), _said(RULES), given)
     line = Field(
         name="instead",
-        label="Instead of",
+        label=say("Instead of"),
         options=(Option(value=chosen.value, words=chosen.words, chosen=True),),
     )
-    again = Part(legend="Instead of", fields=(lines,), button="Choose this line", first=True)
-    listed = Part(legend="One that is alike", fields=(line, near, rule))
-    typed = Part(legend="Something else", fields=(line, other, rule))
+    choose = say("Choose this line")
+    again = Part(legend=say("Instead of"), fields=(lines,), button=choose, first=True)
+    listed = Part(legend=say("One that is alike"), fields=(line, near, rule))
+    typed = Part(legend=say("Something else"), fields=(line, other, rule))
     return (again, *((listed,) if chosen.alike else ()), typed)
 
 
@@ -133,60 +135,71 @@ def _mould(moulds: Sequence[tuple[str, str]], given: Mapping[str, str]) -> tuple
     from entremetry.questions.own_mould import SHAPES
 
     shapes = [
-        (each.word, f"{each.word.replace('-', ' ')}: {each.asks}") for each in SHAPES.values()
+        (each.word, say("{shape}: {sizes}", shape=each.name, sizes=each.asks))
+        for each in SHAPES.values()
     ]
     cavities = Field(
         name="cavities",
-        label="Cavities in it",
+        label=say("Cavities in it"),
         value=given.get("cavities", ""),
-        hint="one if left empty",
+        hint=say("one if left empty"),
         type="number",
     )
     size = Field(
-        name="size", label="Sizes", value=given.get("size", ""), hint="180 × 45 mm, in that order"
+        name="size",
+        label=say("Sizes"),
+        value=given.get("size", ""),
+        hint=say("180 × 45 mm, in that order"),
     )
     holds = Field(
         name="holds",
-        label="One holds",
+        label=say("One holds"),
         value=given.get("holds", ""),
-        hint="75 ml, or the weight of the water: 75 g",
+        hint=say("75 ml, or the weight of the water: 75 g"),
     )
-    like = _list("like", "It looks like", [("", "the mould of this dessert"), *moulds], given)
-    pieces = Field(name="pieces", label="Pieces", value=given.get("pieces", ""), type="number")
+    own = ("", say("the mould of this dessert"))
+    like = _list("like", say("It looks like"), [own, *moulds], given)
+    pieces = Field(name="pieces", label=say("Pieces"), value=given.get("pieces", ""), type="number")
     return (
         Part(
-            legend="A mould or glass that is known",
-            fields=(_list("mould", "Mould or glass", moulds, given),),
+            legend=say("A mould or glass that is known"),
+            fields=(_list("mould", say("Mould or glass"), moulds, given),),
         ),
         Part(
-            legend="One I have measured",
-            fields=(_list("shape", "Shape", shapes, given), size, cavities),
+            legend=say("One I have measured"),
+            fields=(_list("shape", say("Shape"), shapes, given), size, cavities),
         ),
-        Part(legend="One I have filled with water", fields=(holds, like, cavities)),
-        Part(legend="More or fewer pieces", fields=(pieces,)),
+        Part(legend=say("One I have filled with water"), fields=(holds, like, cavities)),
+        Part(legend=say("More or fewer pieces"), fields=(pieces,)),
     )
 
 
 def _wait(found: Choices, given: Mapping[str, str]) -> tuple[Part, ...]:
-    part = _list("wait", "What waits", _options(found.wait), given)
-    where = _list("where", "Where", PLACES, given)
+    part = _list("wait", say("What waits"), _options(found.wait), given)
+    where = _list("where", say("Where"), _said(PLACES), given)
     until = Field(
         name="until",
-        label="Until when",
+        label=say("Until when"),
         value=given.get("until", ""),
         type="datetime-local",
     )
-    time = Field(name="for", label="How long", value=given.get("for", ""), hint="2 days, 6 h")
+    time = Field(
+        name="for", label=say("How long"), value=given.get("for", ""), hint=say("2 days, 6 h")
+    )
     return (
-        Part(legend="Until a day and hour", fields=(part, where, until)),
-        Part(legend="For a time, or how long at most", fields=(part, where, time)),
+        Part(legend=say("Until a day and hour"), fields=(part, where, until)),
+        Part(legend=say("For a time, or how long at most"), fields=(part, where, time)),
     )
 
 
 def _allergens() -> tuple[tuple[str, str], ...]:
     from entremetry.questions.containing import allergen_names
 
-    return tuple((name, name) for name in allergen_names())
+    return tuple((name, say_as("allergen", name)) for name in allergen_names())
+
+
+def _said(choices: Sequence[tuple[str, str]]) -> tuple[tuple[str, str], ...]:
+    return tuple((value, say(words)) for value, words in choices)
 
 
 def _options(found: Sequence[Choice]) -> tuple[tuple[str, str], ...]:

@@ -25,6 +25,7 @@ from entremetry.web.question_fields import KINDS, Asking, Kind, asking
 from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say, say_as
 
 if TYPE_CHECKING:
     from entremetry.questions.answer import Answer
@@ -102,11 +103,14 @@ def keep(request: Request, form: Form) -> Response:
     text = dessert_at(library, dessert_id, form.whole_number("started_from") or 0)
     answer = _answer(library, text, dessert_id, _told(form.fields))
     if not answer.document:
-        raise QuantityError("a question without another document", "one that changes the dessert")
+        raise QuantityError(
+            say("a question without another document"), say("one that changes the dessert")
+        )
     name = form.line("name")
     if not 0 < len(name) <= LONGEST_NAME or not name.isprintable():
         raise QuantityError(
-            f"a name of {len(name)} characters", f"a name of 1 to {LONGEST_NAME} characters"
+            say("a name of {number} characters", number=len(name)),
+            say("a name of 1 to {most} characters", most=LONGEST_NAME),
         )
     taken = tuple(each.id for each in desserts(library))
     saved = add_dessert(library, kept_as_new(answer.document, name, taken))
@@ -140,10 +144,17 @@ def _answered(
     return replace(
         page,
         answer=answer,
-        comparison=compared(stored.text, new, their_word="before", my_word="now") if new else (),
+        comparison=_compared(stored.text, new),
         sent=tuple(told.items()),
         new_name=_new_name(page.name, answer) if new else "",
     )
+
+
+def _compared(before: str, now: str) -> tuple[ComparedLine, ...]:
+    if not now:
+        return ()
+    words = say_as("comparison", "before"), say_as("comparison", "now")
+    return compared(before, now, their_word=words[0], my_word=words[1])
 
 
 def _answer(library: Library, text: str, dessert_id: str, told: Mapping[str, str]) -> Answer:
@@ -165,7 +176,9 @@ def _new_name(before: str, answer: Answer) -> str:
     """A name to keep it under: the new document's own, or the old one told apart."""
     name = dessert_name("", answer.document)
     return (
-        name if name != before or not answer.apart else f"{before}, {answer.apart}"[:LONGEST_NAME]
+        name
+        if name != before or not answer.apart
+        else say("{name}, {apart}", name=before, apart=answer.apart)[:LONGEST_NAME]
     )
 
 

@@ -10,6 +10,7 @@ from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 
 from entremetry.errors import EntremetryError
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.publish.typography import grams
 from entremetry.store import StoredDocument
 from entremetry.usecases.library import (
@@ -24,6 +25,7 @@ from entremetry.web.rebalance_words import LineRow, MeasureRow, line_rows, measu
 from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 if TYPE_CHECKING:
     from entremetry.adapt.asking import Asked
@@ -168,11 +170,15 @@ def _form(opened: Dessert, fields: Mapping[str, str]) -> dict[str, Any]:
         ),
         "component": component.id,
         "measures": tuple(
-            Choice(value=n, words=f"{m.words} ({m.unit})", chosen=n == target)
+            Choice(
+                value=n,
+                words=say("{measure} ({unit})", measure=m.said, unit=m.unit),
+                chosen=n == target,
+            )
             for n, m in MEASURES.items()
         ),
         "keeps": tuple(
-            Choice(value=f"{KEEP}{n}", words=m.words, chosen=f"{KEEP}{n}" in fields)
+            Choice(value=f"{KEEP}{n}", words=m.said, chosen=f"{KEEP}{n}" in fields)
             for n, m in MEASURES.items()
         ),
         "pins": tuple(
@@ -189,16 +195,18 @@ def _form(opened: Dessert, fields: Mapping[str, str]) -> dict[str, Any]:
         "swap_to": _line(fields, "swap_to"),
         "value": _line(fields, "value"),
         "rules": (
-            Choice(value="linear", words="mass times Bloom", chosen=fields.get("rule") != "root"),
-            Choice(value="root", words="gel strength", chosen=fields.get("rule") == "root"),
+            Choice(
+                value="linear", words=say("mass times Bloom"), chosen=fields.get("rule") != "root"
+            ),
+            Choice(value="root", words=say("gel strength"), chosen=fields.get("rule") == "root"),
         ),
         "sent": tuple((n, v) for n, v in fields.items() if n not in ("token", "started_from")),
     }
 
 
 def _words(line: Line) -> str:
-    name = line.ingredient.name if line.ingredient else line.name
-    return f"{name}, {grams(line.mass)}"
+    name = ingredient_name(line.ingredient) if line.ingredient else line.name
+    return say("{name}, {mass}", name=name, mass=grams(line.mass))
 
 
 def _line(fields: Mapping[str, str], name: str) -> str:

@@ -6,12 +6,13 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from entremetry.publish.typography import MINUS, NO_BREAK
+from entremetry.words import decimal, say, say_later
 
 if TYPE_CHECKING:
     from entremetry.adapt.rebalanced import MeasureChange, Rebalanced
 
 ABSENT = "–"
-WISHES = {"asked": "asked for", "kept": "kept", "": ""}
+WISHES = {"asked": say_later("asked for"), "kept": say_later("kept")}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,11 +56,11 @@ def measure_rows(result: Rebalanced) -> tuple[MeasureRow, ...]:
     """Measures that the component has, and those that were wished."""
     return tuple(
         MeasureRow(
-            words=each.measure.words,
+            words=each.measure.said,
             before=_value(each, each.before),
             after=_value(each, each.after),
-            wish=WISHES[each.wish],
-            ends=f"{_value(each, each.low)} to {_value(each, each.high)}",
+            wish=say(WISHES[each.wish]) if each.wish else "",
+            ends=say("{low} to {high}", low=_value(each, each.low), high=_value(each, each.high)),
             held=each.held,
         )
         for each in result.measures
@@ -69,11 +70,11 @@ def measure_rows(result: Rebalanced) -> tuple[MeasureRow, ...]:
 
 def _mass(mass: float | None) -> str:
     """Mass as a document says it, so that no change is hidden by rounding."""
-    return ABSENT if mass is None else f"{mass * 1e3:.6g}{NO_BREAK}g"
+    return ABSENT if mass is None else decimal(f"{mass * 1e3:.6g}") + f"{NO_BREAK}g"
 
 
 def _value(each: MeasureChange, value: float | None) -> str:
     if value is None or value in (float("inf"), float("-inf")):
         return ABSENT
-    number = f"{each.measure.printed(value):.3g}".replace("-", MINUS)
+    number = decimal(f"{each.measure.printed(value):.3g}").replace("-", MINUS)
     return f"{number}{NO_BREAK}{each.measure.unit}"

@@ -15,6 +15,7 @@ from entremetry.usecases.publication_files import paper_files, table_files
 from entremetry.web.answers import answer
 from entremetry.web.choosing import choices
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
@@ -22,7 +23,9 @@ WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 def show_drawing(request: Request) -> Response:
     """GET /desserts/{id}/section.svg: the drawing that the page's structured data name."""
     sheet = _sheet(request)
-    drawing = section_svg(sheet.section, title=f"Section of {sheet.name}", standalone=True)
+    drawing = section_svg(
+        sheet.section, title=say("Section of {name}", name=sheet.name), standalone=True
+    )
     return Response(drawing, media_type="image/svg+xml; charset=utf-8")
 
 

@@ -12,12 +12,21 @@ from markupsafe import Markup
 from starlette.requests import Request
 from starlette.responses import HTMLResponse
 
+from entremetry.labels.language_words import allergen_code
+from entremetry.larder.spoken_name import ingredient_name
 from entremetry.publish.page_words import filled, spoken, spoken_as, spoken_count
-from entremetry.publish.typography import grams, hours, millimetres, per_cent, typeset
-from entremetry.web import wording
+from entremetry.publish.typography import (
+    grams,
+    hours,
+    millilitres,
+    millimetres,
+    per_cent,
+    typeset,
+)
+from entremetry.web import larder_words, wording
 from entremetry.web.assets import address
 from entremetry.web.speech import others
-from entremetry.words import current, say
+from entremetry.words import current, decimal, say
 
 FOLDER = Path(__file__).parent / "templates"
 HTMX = "HX-Request"
@@ -48,18 +57,27 @@ def environment() -> Environment:
         millimetres=millimetres,
         per_cent=per_cent,
         typeset=typeset,
-        millilitres=wording.millilitres,
+        millilitres=millilitres,
         density=wording.density,
         figure=wording.figure,
         interval=wording.interval,
         cited=wording.cited,
+        standing=wording.standing,
         when=wording.when,
+        allergen=allergen_code,
+        kind=larder_words.kind,
+        group=larder_words.group,
+        tag=larder_words.tag,
+        measure=larder_words.measure,
     )
     made.globals.update(
         asset=address,
         counted=wording.counted,
+        decimal=decimal,
         drift=wording.drift,
+        facts=larder_words.facts,
         filled=filled,
+        ingredient_name=ingredient_name,
         other_languages=others,
         plainly=say,
         say=spoken,

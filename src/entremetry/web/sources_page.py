@@ -11,7 +11,9 @@ from starlette.responses import Response
 from entremetry import __version__
 from entremetry.sources import BIBLIOGRAPHY, Source, Standing
 from entremetry.web.rendering import rendered
+from entremetry.web.wording import STANDINGS
 from entremetry.web.workbench import workbench_of
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,4 +47,5 @@ def show_sources(request: Request) -> Response:
 
 def _group(standing: Standing) -> SourceGroup:
     sources = tuple(each for each in BIBLIOGRAPHY.values() if each.standing is standing)
-    return SourceGroup(name=str(standing).capitalize(), sources=sources)
+    name = say(STANDINGS[standing])
+    return SourceGroup(name=name[:1].upper() + name[1:], sources=sources)

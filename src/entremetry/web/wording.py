@@ -8,20 +8,21 @@ from datetime import datetime
 from markupsafe import Markup
 
 from entremetry.dessert.batch_sheet import IngredientAmount
-from entremetry.publish.typography import NO_BREAK, grams, hours, millimetres, per_cent
-from entremetry.sources import BIBLIOGRAPHY, Figure, Source
-
-
-def millilitres(volume: float) -> str:
-    """Volume in m3, said in millilitres."""
-    value = volume * 1e6
-    places = 0 if abs(value) >= 99.5 else 1
-    return f"{value:,.{places}f}".replace(",", "\u202f").removesuffix(".0") + f"{NO_BREAK}ml"
+from entremetry.publish.typography import (
+    NO_BREAK,
+    grams,
+    hours,
+    millilitres,
+    millimetres,
+    per_cent,
+)
+from entremetry.sources import BIBLIOGRAPHY, Figure, Source, Standing
+from entremetry.words import decimal, full_date, say, say_later
 
 
 def density(value: float) -> str:
     """Density in kg/m3, said in grams per millilitre."""
-    return f"{value / 1e3:.2f}{NO_BREAK}g/ml"
+    return decimal(f"{value / 1e3:.2f}") + f"{NO_BREAK}g/ml"
 
 
 def area(value: float) -> str:
@@ -47,7 +48,7 @@ SAID: Mapping[str, Callable[[float], str]] = {
 def said(value: float, unit: str) -> str:
     """A value in its SI unit, said as a cook reads it."""
     plain = SAID.get(unit)
-    return plain(value) if plain else f"{value:g}{NO_BREAK}{unit}".rstrip()
+    return plain(value) if plain else f"{decimal(f'{value:g}')}{NO_BREAK}{unit}".rstrip()
 
 
 def figure(value: Figure) -> str:
@@ -56,11 +57,28 @@ def figure(value: Figure) -> str:
 
 
 def interval(value: Figure) -> str:
-    """Both ends of a figure and how wide that is; empty for an exact one."""
+    """Where a figure may lie and how wide that is; empty for an exact one."""
     if not value.relative_error:
         return ""
-    ends = f"between {said(value.low, value.unit)} and {said(value.high, value.unit)}"
-    return f"{ends} (±{NO_BREAK}{per_cent(value.relative_error)})"
+    return say(
+        "It may lie between {low} and {high} (± {share}).",
+        low=said(value.low, value.unit),
+        high=said(value.high, value.unit),
+        share=per_cent(value.relative_error),
+    )
+
+
+STANDINGS: Mapping[Standing, str] = {
+    Standing.PUBLISHED: say_later("published"),
+    Standing.COMMON_PRACTICE: say_later("common practice, no source"),
+    Standing.FROM_MEMORY: say_later("from memory, not yet checked"),
+    Standing.OUR_OWN: say_later("computed or measured by us"),
+}
+
+
+def standing(source: Source) -> str:
+    """How far a source can be trusted."""
+    return say(STANDINGS[source.standing])
 
 
 def cited(keys: tuple[str, ...]) -> tuple[Source, ...]:
@@ -75,14 +93,15 @@ def drift(line: IngredientAmount) -> Markup:
     error = line.household_error or 0.0
     if abs(error) < NOTICED or "%" in line.household:
         return Markup("")
-    words = f"{per_cent(abs(error))} {'more' if error > 0 else 'less'}"
+    share = per_cent(abs(error))
+    words = say("{share} more", share=share) if error > 0 else say("{share} less", share=share)
     return Markup(' <span class="off">{}</span>').format(words)
 
 
 def when(moment: datetime) -> str:
     """Moment in local time, to the minute."""
     local = moment.astimezone()
-    return f"{local.day} {local:%B %Y, %H:%M}"
+    return say("{day}, {hour}", day=full_date(local), hour=f"{local:%H:%M}")
 
 
 def counted(number: int, one: str, many: str) -> str:

@@ -9,7 +9,15 @@ zone: `with speaking("fr"):`. What an author wrote is never looked up here.
 from entremetry.words.dates import full_date, short_weekday, weekday_and_date
 from entremetry.words.language import ENGLISH, Language, current, language, languages, speaking
 from entremetry.words.numbers import decimal
-from entremetry.words.say import is_said_as, say, say_as, say_count, say_count_later, say_later
+from entremetry.words.say import (
+    is_said_as,
+    say,
+    say_as,
+    say_as_later,
+    say_count,
+    say_count_later,
+    say_later,
+)
 
 __all__ = [
     "ENGLISH",
@@ -22,6 +30,7 @@ __all__ = [
     "languages",
     "say",
     "say_as",
+    "say_as_later",
     "say_count",
     "say_count_later",
     "say_later",

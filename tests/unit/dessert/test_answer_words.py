@@ -14,7 +14,7 @@ LARDER = open_larder()
 @pytest.mark.parametrize(
     ("key", "answer", "english", "french"),
     [
-        ("plum-kind", "soak", "Soak", "Sirop d’imbibage"),
+        ("plum-kind", "soak", "Soak", "Imbibage"),
         ("step.3.kind", "soak", "Soak in water", "Faire tremper"),
         ("plum-place", "insert", "A frozen insert inside", "Un insert congelé à l’intérieur"),
         ("plum-2-ingredient", "cream-35", "Cream 35 %", "Crème 35 %"),

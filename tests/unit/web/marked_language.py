@@ -35,8 +35,17 @@ MARKED_LANGUAGE = replace(ENGLISH, code="eo", name="Marked", tag="eo", messages=
 
 
 def unsaid(page: str, known: frozenset[str]) -> list[str]:
-    """Texts of a page that were not said, but for words that are known to be an author's."""
-    return [text for text in texts(page) if words(text) - known]
+    """Texts of a page that were not said, but for words that are known to be an author's.
+
+    A message with markup in its fields begins in one text and ends in another.
+    """
+    found, before = [], 0
+    for text in texts(page):
+        after = before + text.count("⟦") - text.count("⟧")
+        if words("⟦" * before + text + "⟧" * after) - known:
+            found.append(text)
+        before = after
+    return found
 
 
 def words(text: str) -> frozenset[str]:

@@ -3,79 +3,64 @@
 from __future__ import annotations
 
 import re
-import sys
 from typing import Any
 
 import pytest
 
-from entremetry.web.starter_kitchen import STARTER
 from unit.web.conftest import CREAM, HOST
-from unit.web.marked_language import MARKED_LANGUAGE, unsaid, words
+from unit.web.marked_language import unsaid, words
 
 Client = Any
 
-AUTHORS = words(CREAM) | words(STARTER) | {"entremetry", "français", "min"}
-BUILD = "/desserts/plain-cream/build"
+UNITS = {"cm²", "kcal", "min"}
+AUTHORS = words(CREAM) | UNITS | {"entremetry", "français", "pdf", "xlsx"}
+CREAM_PAGE = "/desserts/plain-cream"
+ASK = f"{CREAM_PAGE}/questions?ask=1&kind="
+BALANCE = f"{CREAM_PAGE}/rebalance?component=cream&work=1&"
 SPOKEN = [
     "/nowhere",
-    BUILD,
-    f"{BUILD}?moulds=yes",
-    *(f"{BUILD}?adding=assembly&kind={kind}" for kind in ("freeze-until", "glaze-at", "hold")),
-    *(f"{BUILD}?adding=components/cream/method&kind={kind}" for kind in ("mix", "bake", "roll")),
-    *(f"/kitchen/walk/{number}" for number in range(1, 7)),
-    "/kitchen",
-    "/desserts/plain-cream/edit",
-    "/desserts/plain-cream/edit/1",
-    "/new",
-    "/compare",
+    "/",
+    "/?find=cream",
+    "/?find=nothing",
+    f"{CREAM_PAGE}/card",
+    CREAM_PAGE,
+    f"{CREAM_PAGE}?mould=coupe&pieces=12",
+    f"{CREAM_PAGE}?have_g=1000&have_of=cream-35",
+    f"{CREAM_PAGE}/sheet",
+    "/larder",
+    "/larder?q=gelatine",
+    "/larder?q=nothing-like-it",
+    "/larder/whole-milk",
+    "/larder/gelatine-powder-200",
+    "/larder/strawberry",
+    "/sources",
+    f"{CREAM_PAGE}/label",
+    f"{CREAM_PAGE}/label?mould=coupe",
+    f"{CREAM_PAGE}/cost",
+    f"{CREAM_PAGE}/adapt",
+    f"{CREAM_PAGE}/adapt?work=1&own=dome",
+    f"{CREAM_PAGE}/adapt?work=1&own=dome&diameter=60",
+    f"{CREAM_PAGE}/adapt?work=1&mould=coupe&pieces=4",
+    f"{CREAM_PAGE}/rebalance",
+    f"{BALANCE}target=fat&value=28",
+    f"{BALANCE}target=fat&value=95",
+    f"{BALANCE}swap_from=gelatine-powder-200&swap_to=agar-powder",
+    f"{CREAM_PAGE}/questions",
+    f"{CREAM_PAGE}/questions?kind=instead",
+    f"{CREAM_PAGE}/questions?kind=instead&instead=cream%2Fcream-35",
+    f"{CREAM_PAGE}/questions?kind=wait",
+    f"{ASK}instead&instead=cream%2Fgelatine-powder-200&have=gelatine-sheet-gold",
+    f"{ASK}mould&mould=hemisphere-70",
+    f"{ASK}without&without=cream%2Fcaster-sugar",
+    f"{ASK}symptom&symptom=weeps",
+    f"{ASK}contains&contains=milk",
+    f"{CREAM_PAGE}/publish?limit=x",
 ]
-
-
-LINES = """\
-Makes: 6 slices
-Cassis:
-240 g blackcurrant purée
-1 egg
-3 zorgles
-salt
-Biscuit:
-50 g flour
-
-Method:
-Warm the purée.
-Roll it out.
-Do a thing.
-"""
-DRAFT = {"name": "Cassis", "pieces": "6", "mould": "weighed", "holds": "92", "text": LINES}
-SENT = [
-    (BUILD, {"do": "paste", "component": "cream", "lines": "20 g flour"}),
-    ("/new", DRAFT),
-    ("/new", {**DRAFT, "answer:cassis-kind": "mousse", "answer:biscuit-kind": "zorgles"}),
-    ("/new", {**DRAFT, "answer:cassis-place": "coating", "typed:cassis-size": "zorgles"}),
-]
-"""Forms that come back with questions, or with a reason why they are not kept."""
-
-
-@pytest.fixture
-def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
-    """A workbench that speaks a language in which every message is marked."""
-    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
-    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
-    return planner
 
 
 @pytest.mark.parametrize("path", SPOKEN)
 def test_every_word_of_a_page_is_said(marked: Client, path: str) -> None:
     assert unsaid(marked.get(path).html, AUTHORS) == []
-
-
-@pytest.mark.parametrize(("path", "form"), SENT)
-def test_every_word_of_an_answer_to_a_form_is_said(
-    marked: Client, path: str, form: dict[str, str]
-) -> None:
-    answer = marked.post(path, {"started_from": "1", **form})
-    assert answer.status in (200, 422)
-    assert unsaid(answer.html, AUTHORS | words(LINES)) == []
 
 
 @pytest.mark.parametrize(

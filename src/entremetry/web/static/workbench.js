@@ -53,6 +53,6 @@ document.querySelector("[data-first]")?.focus();
 for (const name of ["htmx:sendError", "htmx:responseError", "htmx:timeout"]) {
   document.addEventListener(name, () => {
     const status = document.getElementById("status");
-    if (status) status.textContent = "The workbench does not answer. What you see is the last answer; is it still running?";
+    if (status) status.textContent = document.body.dataset.noAnswer;
   });
 }
