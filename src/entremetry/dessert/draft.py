@@ -20,7 +20,7 @@ from entremetry.documents import written
 from entremetry.errors import DocumentError, Fault, QuantityError
 from entremetry.larder.larder import Larder
 from entremetry.quantities import parse_density
-from entremetry.words import say, say_count, say_later
+from entremetry.words import decimal, say, say_count, say_later
 
 KINDS = ("mousse", "insert", "base", "glaze", "soak", "crumble", "garnish")
 MEASURES = ("us", "metric", "au", "uk")
@@ -244,7 +244,7 @@ class _Drafting:
             "Fill a known cup, weigh it, divide.",
             name=name,
         )
-        unknown = say("I do not know yet: take {density}", density=USUAL_MOUSSE)
+        unknown = say("I do not know yet: take {density}", density=decimal(USUAL_MOUSSE))
         self._ask(
             Question(
                 key=f"{component}-density",

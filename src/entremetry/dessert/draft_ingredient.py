@@ -12,6 +12,7 @@ from entremetry.errors import UnknownName
 from entremetry.larder.generic import Generic, generic_for
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
+from entremetry.larder.spoken_look_up import spoken_alike, spoken_ingredient
 from entremetry.larder.spoken_name import ingredient_name
 from entremetry.quantities import Kind
 from entremetry.quantities.amount import singular
@@ -37,7 +38,7 @@ def ingredient_of(
             nearest = unknown.nearest
             continue
         return _which(pasted, key, found, larder) if isinstance(found, Generic) else found
-    certain = _by_strength(pasted, larder)
+    certain = _by_strength(pasted, larder) or spoken_ingredient(pasted.name, larder)
     return certain or _unknown(pasted, key, nearest, larder)
 
 
@@ -57,7 +58,8 @@ def _answered(pasted: PastedLine, key: str, answer: str, larder: Larder) -> Ingr
     try:
         found = larder.resolve(answer)
     except UnknownName as unknown:
-        return _refused(pasted, key, answer, unknown.nearest, larder)
+        spoken = spoken_ingredient(answer, larder)
+        return spoken or _refused(pasted, key, answer, unknown.nearest, larder)
     return _which(pasted, key, found, larder) if isinstance(found, Generic) else found
 
 
@@ -111,7 +113,7 @@ def _only_choice(generic: Generic, stated: frozenset[str], larder: Larder) -> In
 
 
 def _unknown(pasted: PastedLine, key: str, nearest: tuple[str, ...], larder: Larder) -> Question:
-    close = [larder.find(name) for name in nearest]
+    close = [*spoken_alike(pasted.name, larder), *(larder.find(name) for name in nearest)]
     leave_out = say("It is no ingredient: leave the line out")
     return Question(
         key=f"{key}-ingredient",

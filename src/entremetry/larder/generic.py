@@ -22,10 +22,10 @@ EGG_SIZES = (
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Generic:
-    """A word that several ingredients bear, the question to ask (a message), and the answers.
+    """A word that several ingredients bear, the question to ask, and the answers.
 
-    `choices` are ids. `measures` is filled where the ingredient is clear but what one of it
-    weighs is not: an egg of which size?
+    The question is still to be said. `choices` are ids. `measures` is filled where the
+    ingredient is clear but what one of it weighs is not: an egg of which size?
     """
 
     words: tuple[str, ...]
@@ -178,7 +178,7 @@ GENERICS: tuple[Generic, ...] = (
         measures=EGG_SIZES,
     ),
 )
-_BOTH_KINDS = {
+QUESTION_OF = {
     "raspberry": say_later("Raspberry purée with 10 % sugar or unsweetened?"),
     "strawberry": say_later("Strawberry purée with 10 % sugar or unsweetened?"),
     "blackcurrant": say_later("Blackcurrant purée with 10 % sugar or unsweetened?"),
@@ -189,21 +189,22 @@ _BOTH_KINDS = {
     "apricot": say_later("Apricot purée with 10 % sugar or unsweetened?"),
     "cherry-sour": say_later("Sour cherry purée with 10 % sugar or unsweetened?"),
 }
+"""Fruit whose purée is sold with and without sugar, and what is asked of it."""
 
 
-def _puree(fruit: str, question: str) -> Generic:
+def _puree(fruit: str) -> Generic:
     """A purée that is sold with and without sugar."""
     spoken = {"cherry-sour": "sour cherry"}.get(fruit, fruit.replace("-", " "))
     return Generic(
         words=(f"{spoken} purée", f"{spoken} puree", f"purée of {spoken}"),
-        question=question,
+        question=QUESTION_OF[fruit],
         choices=(f"{fruit}-puree", f"{fruit}-puree-unsweetened"),
     )
 
 
 _BY_WORD = {
     plain(word): generic
-    for generic in (*GENERICS, *(_puree(*each) for each in _BOTH_KINDS.items()))
+    for generic in (*GENERICS, *(_puree(fruit) for fruit in QUESTION_OF))
     for word in generic.words
 }
 

@@ -25,7 +25,7 @@ from entremetry.usecases.library import (
     open_kitchen,
     trouble_of,
 )
-from entremetry.words import say
+from entremetry.words import say, say_as
 
 LONGEST_NAME = 120
 
@@ -206,17 +206,10 @@ def _drafted(name: str, kind: str, text: str, *, measures: str | None) -> tuple[
 def _answers(question: Question) -> str:
     """What a line may say so that nothing is left open."""
     choices = [value for value, _ in question.choices]
-    if choices and question.example:
-        return say(
-            "a line that says so: {choices} or such as {example}",
-            choices=", ".join(choices),
-            example=question.example,
-        )
-    if choices:
-        return say("a line that says so: {choices}", choices=", ".join(choices))
-    if question.example:
-        return say("such as {example}", example=question.example)
-    return say("the line written out with its amount and unit")
+    words = [say("a line that says so: {names}", names=", ".join(choices))] if choices else []
+    words += [say("such as {example}", example=question.example)] if question.example else []
+    told = say_as("between two choices", " or ").join(words)
+    return told or say("the line written out with its amount and unit")
 
 
 def room_in_mould(text: str, kitchen: str | None) -> Room:

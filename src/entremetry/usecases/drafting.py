@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
+from entremetry.dessert.answer_words import answer_words
 from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.draft import MEASURES, Draft, DraftRequest, draft
 from entremetry.dessert.draft_line import identifier
@@ -36,6 +37,11 @@ def draft_text(request: DraftRequest) -> Draft:
     upright = mould is not None and not mould.fills_upside_down
     request = replace(request, upright=request.upright or upright)
     return draft(request, open_larder(), built_in_shapes())
+
+
+def said_answer(key: str, answer: str) -> str:
+    """What an answer to a question of a draft is called."""
+    return answer_words(key, answer, open_larder())
 
 
 def decoded(content: bytes, *, file: str) -> str:

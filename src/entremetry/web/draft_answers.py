@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from entremetry.dessert.draft_line import identifier
 from entremetry.dessert.pasted_components import pasted_text
+from entremetry.usecases.drafting import said_answer
 from entremetry.web.forms import Form
 
 CHOSEN = "answer:"
@@ -18,11 +19,16 @@ OF_A_LINE = re.compile(r"(.+-\d+)-(?:ingredient|amount)|(step\.\d+)\..+")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GivenAnswer:
-    """What was answered to a question."""
+    """What was answered to a question; `words` is what a choice is called."""
 
     key: str
     asked: str
     answer: str
+
+    @property
+    def words(self) -> str:
+        """The answer as a person reads it."""
+        return said_answer(self.key, self.answer)
 
 
 def given_answers(form: Form, *, text: str, name: str) -> tuple[GivenAnswer, ...]:

@@ -9,7 +9,7 @@ import pytest
 
 from entremetry.web.starter_kitchen import STARTER
 from unit.web.conftest import HOST
-from unit.web.marked_language import speak_marked, unsaid, words
+from unit.web.marked_language import unsaid, words
 
 Client = Any
 
@@ -80,13 +80,6 @@ SPOKEN = [
     "/plans/new",
     "/plans/new?chosen:plain-cream=yes&pieces:plain-cream=8&serve=2026-11-28T19:00",
 ]
-
-
-@pytest.fixture
-def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
-    """A workbench that speaks a language in which every message is marked."""
-    speak_marked(monkeypatch)
-    return planner
 
 
 @pytest.mark.parametrize("path", SPOKEN)

@@ -1,0 +1,67 @@
+"""Pages on which a dessert is written, built, edited and compared say every word of theirs."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from entremetry.web.starter_kitchen import STARTER
+from unit.web.conftest import CREAM
+from unit.web.marked_language import unsaid, words
+
+Client = Any
+
+AUTHORS = words(CREAM) | words(STARTER) | {"entremetry", "français", "min"}
+BUILD = "/desserts/plain-cream/build"
+SPOKEN = [
+    BUILD,
+    f"{BUILD}?moulds=yes",
+    *(f"{BUILD}?adding=assembly&kind={kind}" for kind in ("freeze-until", "glaze-at", "hold")),
+    *(f"{BUILD}?adding=components/cream/method&kind={kind}" for kind in ("mix", "bake", "roll")),
+    *(f"/kitchen/walk/{number}" for number in range(1, 7)),
+    "/kitchen",
+    "/desserts/plain-cream/edit",
+    "/desserts/plain-cream/edit/1",
+    "/new",
+    "/compare",
+]
+
+
+LINES = """\
+Makes: 6 slices
+Cassis:
+240 g blackcurrant purée
+1 egg
+3 zorgles
+salt
+Biscuit:
+50 g flour
+
+Method:
+Warm the purée.
+Roll it out.
+Do a thing.
+"""
+DRAFT = {"name": "Cassis", "pieces": "6", "mould": "weighed", "holds": "92", "text": LINES}
+SENT = [
+    (BUILD, {"do": "paste", "component": "cream", "lines": "20 g flour"}),
+    ("/new", DRAFT),
+    ("/new", {**DRAFT, "answer:cassis-kind": "mousse", "answer:biscuit-kind": "zorgles"}),
+    ("/new", {**DRAFT, "answer:cassis-place": "coating", "typed:cassis-size": "zorgles"}),
+]
+"""Forms that come back with questions, or with a reason why they are not kept."""
+
+
+@pytest.mark.parametrize("path", SPOKEN)
+def test_every_word_of_a_page_is_said(marked: Client, path: str) -> None:
+    assert unsaid(marked.get(path).html, AUTHORS) == []
+
+
+@pytest.mark.parametrize(("path", "form"), SENT)
+def test_every_word_of_an_answer_to_a_form_is_said(
+    marked: Client, path: str, form: dict[str, str]
+) -> None:
+    answer = marked.post(path, {"started_from": "1", **form})
+    assert answer.status in (200, 422)
+    assert unsaid(answer.html, AUTHORS | words(LINES)) == []
