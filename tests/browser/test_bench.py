@@ -88,6 +88,23 @@ def frozen_compote(page: Page) -> None:
     tap(page, "Hands off: it waits")
 
 
+def test_french_is_spoken_without_the_network_too(
+    browser: Browser, planned: PlannedWorkbench
+) -> None:
+    visitor = browser.new_context(
+        viewport=TABLET, has_touch=True, locale="fr-FR", timezone_id="Europe/Paris"
+    )
+    page = at_bench(visitor, planned.keep())
+    visitor.set_offline(True)
+    page.reload()
+    expect(page.locator("#now-when")).to_contain_text("Maintenant : prévu pour 18:30")
+    tap(page, "Commencer")
+    expect(page.locator("#connection")).to_contain_text("Pas de connexion")
+    expect(page.locator("#connection")).to_contain_text("1 saisie attend sur cet appareil.")
+    expect(page.locator("#now-text")).to_have_attribute("lang", "en")
+    visitor.close()
+
+
 def test_steps_follow_one_another_by_touch(
     tablet: BrowserContext, planned: PlannedWorkbench, keep_screen: Keep
 ) -> None:

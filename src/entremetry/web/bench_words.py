@@ -6,7 +6,15 @@ import json
 from collections.abc import Iterator
 
 from entremetry.publish.page_words import shown
-from entremetry.words import say, say_count
+from entremetry.words import say, say_count, say_count_later
+
+COUNTS = {
+    "entries": say_count_later(
+        "{number} entry waits on this device.", "{number} entries wait on this device."
+    ),
+    "days": say_count_later("{number} day", "{number} days"),
+}
+"""Messages for so many of a thing."""
 
 
 def bench_words() -> str:
@@ -19,11 +27,7 @@ def bench_words() -> str:
 
 
 def _counts() -> dict[str, list[str]]:
-    waiting = ("{number} entry waits on this device.", "{number} entries wait on this device.")
-    return {
-        "entries": list(_forms(*waiting)),
-        "days": list(_forms("{number} day", "{number} days")),
-    }
+    return {key: list(_forms(*forms)) for key, forms in COUNTS.items()}
 
 
 def _forms(one: str, many: str) -> Iterator[str]:
