@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from bisect import bisect
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
@@ -136,10 +137,33 @@ def load(
     if pieces < 1 or not 0.0 < crowding <= 1.0:
         raise OutsideRange("pieces and crowding are positive, crowding at most 1")
     LOOK.require(duration)
+    curve = _cold(freezer, duration)
+    first = _piece(body, start, air, curve, crowding, duration / curve.size)
+    return _settled(freezer, body, start, air, pieces, duration, crowding, first)
+
+
+def _cold(freezer: Freezer, duration: float) -> Floats:
+    """Air that stays at the set point, window by window."""
     count = max(1, int(np.ceil(duration / WINDOW)))
-    curve: Floats = np.full(count, freezer.set_point, dtype=np.float64)
-    for _ in range(ROUNDS):
-        history = _piece(body, start, air, curve, crowding, duration / count)
+    return np.full(count, freezer.set_point, dtype=np.float64)
+
+
+def _settled(
+    freezer: Freezer,
+    body: Body,
+    start: Mapping[str, float],
+    air: Mapping[str, Surroundings],
+    pieces: int,
+    duration: float,
+    crowding: float,
+    first: History,
+) -> Load:
+    """A load whose pieces and air agree; `first` is a piece in air that stays cold."""
+    curve, history = _cold(freezer, duration), first
+    count = curve.size
+    for turn in range(ROUNDS):
+        if turn:
+            history = _piece(body, start, air, curve, crowding, duration / count)
         heat, conductance = _release(history, curve, duration / count)
         fresh, contents = _balance(freezer, pieces * heat, pieces * conductance, curve, duration)
         moved = float(np.max(np.abs(fresh - curve)))
@@ -162,26 +186,46 @@ def greatest_load(
     warmest_contents: float,
     most: int = 64,
 ) -> int:
-    """Pieces that the freezer takes before its old contents pass a temperature [K]; maybe 0."""
+    """Pieces that the freezer takes before its old contents pass a temperature [K]; maybe 0.
+
+    Searched around what the first round of `load` says, which is nearly right.
+    """
 
     LOOK.require(duration)
     CONTENTS.require(warmest_contents)
     for material in body.materials:
         material.require(np.array(list(start.values())))
 
+    curve = _cold(freezer, duration)
+    first = _piece(body, start, air, curve, 1.0, duration / curve.size)
+    heat, conductance = _release(first, curve, duration / curve.size)
+
+    def seems_harmless(pieces: int) -> bool:
+        balanced = _balance(freezer, pieces * heat, pieces * conductance, curve, duration)
+        return float(balanced[1].max()) <= warmest_contents
+
     def harmless(pieces: int) -> bool:
         try:
-            return (
-                load(freezer, body, start, air, pieces, duration).warmest_contents
-                <= warmest_contents
-            )
+            found = _settled(freezer, body, start, air, pieces, duration, 1.0, first)
         except OutsideRange:
             return False
+        return found.warmest_contents <= warmest_contents
 
-    low, high = 0, most + 1
+    seeming = bisect(range(1, most + 1), False, key=lambda pieces: not seems_harmless(pieces))
+    return _last(harmless, most, seeming)
+
+
+def _last(holds: Callable[[int], bool], most: int, guess: int) -> int:
+    """Last number from 1 to `most` for which something holds, that holds for all below; maybe 0."""
+    low, high, step = 0, most + 1, 1
+    probe = min(max(guess, 1), most)
     while high - low > 1:
-        middle = (low + high) // 2
-        low, high = (middle, high) if harmless(middle) else (low, middle)
+        if holds(probe):
+            low, wish = probe, probe + step
+        else:
+            high, wish = probe, probe - step
+        step *= 2
+        probe = wish if low < wish < high else (low + high) // 2
     return low
 
 

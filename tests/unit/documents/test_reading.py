@@ -138,3 +138,12 @@ def test_paths_and_values_read_well() -> None:
         "a list of 1",
         "2",
     ]
+
+
+def test_what_is_read_is_the_readers_own() -> None:
+    mine = read_tree(TEXT, file="pear.yaml").data
+    mine["components"]["mousse"]["method"][0]["water"] = "1 kg"
+    del mine["components"]["mousse"]["formula"]["cream"]
+    again = read_tree(TEXT, file="pear.yaml").data["components"]["mousse"]
+    assert again["method"][0] == {"step": "soak", "water": "20 g"}
+    assert list(again["formula"]) == ["cream", "egg"]

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 
 from entremetry.errors import OutsideRange
+from entremetry.physics import appliance
 from entremetry.physics.appliance import Freezer, greatest_load, load, power_for
 from entremetry.physics.conduction.body import Body
 from entremetry.physics.conduction.outline import arc, outline
@@ -86,6 +87,27 @@ def test_greatest_load_is_where_harm_begins() -> None:
     assert 0 < most < 64
     harmless = load(freezer(), dome(), {"body": 285.15}, FACES, most, 6 * 3600.0)
     assert harmless.warmest_contents <= limit
+    harmed = load(freezer(), dome(), {"body": 285.15}, FACES, most + 1, 6 * 3600.0)
+    assert harmed.warmest_contents > limit
+
+
+def test_the_last_number_is_found_wherever_the_search_begins() -> None:
+    for most in (1, 7):
+        for last in range(most + 1):
+            for guess in range(most + 2):
+                tried: list[int] = []
+                found = last_that_holds(tried, last, most, guess)
+                assert found == last
+                assert all(1 <= number <= most for number in tried)
+                assert len(tried) == len(set(tried))
+
+
+def last_that_holds(tried: list[int], last: int, most: int, guess: int) -> int:
+    def holds(number: int) -> bool:
+        tried.append(number)
+        return number <= last
+
+    return appliance._last(holds, most, guess)
 
 
 def test_a_freezer_too_weak_for_its_own_leak_is_refused() -> None:

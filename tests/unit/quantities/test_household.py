@@ -6,6 +6,8 @@ import pytest
 
 from entremetry.errors import QuantityError
 from entremetry.quantities import Household, Measures, MeasureWeight, Method, household
+from entremetry.quantities.household import LIMIT
+from entremetry.quantities.spoonfuls import spoonfuls, volume_of
 
 SUGAR = (
     MeasureWeight(measure="cup", volume=236.588e-6, mass=0.200),
@@ -96,3 +98,23 @@ def test_without_anything_it_is_weighed() -> None:
 def test_nothing_is_no_amount() -> None:
     with pytest.raises(QuantityError):
         household(0.0, weights=SUGAR, system="us")
+
+
+def test_the_simplest_is_the_first_of_all_that_are_near_enough() -> None:
+    cup = SUGAR[0]
+    assert cup.volume is not None
+    per_volume = cup.mass / cup.volume
+    for grams in range(1, 400, 7):
+        mass = grams / 1000.0
+        groups = spoonfuls(mass / per_volume / volume_of("cup", Measures.US), Measures.US)
+        drifts = [
+            (awkward, abs(sum(t.number * t.volume for t in each.terms) * per_volume / mass - 1))
+            for awkward, alike in groups
+            for each in alike
+        ]
+        near = [found for found in drifts if found[1] <= LIMIT]
+        found = household(mass, weights=[cup], system="us")
+        if near:
+            assert abs(found.relative_error) == pytest.approx(min(near)[1], abs=1e-9)
+        else:
+            assert abs(found.relative_error) == pytest.approx(min(d for _, d in drifts), abs=1e-9)
