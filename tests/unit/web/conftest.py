@@ -20,7 +20,7 @@ from entremetry.store import Kind
 from entremetry.store.database import open_database
 from entremetry.web.app import build_app
 from planned_by_hand import modules
-from unit.web.marked_language import MARKED_LANGUAGE
+from unit.web.marked_language import speak_marked
 
 PORT = 4321
 HOST = f"127.0.0.1:{PORT}"
@@ -169,6 +169,5 @@ def planner(client: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
 @pytest.fixture
 def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
     """A workbench that speaks a language in which every message is marked."""
-    module = sys.modules["entremetry.words.language"]  # the package has a function of that name
-    monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
+    speak_marked(monkeypatch)
     return planner
