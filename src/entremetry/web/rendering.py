@@ -19,6 +19,7 @@ from entremetry.web.assets import address
 from entremetry.web.speech import others
 from entremetry.words import current, say
 
+PAPER = ("#fbf5ea", "#1b1316")  # by light and in the dark, as --paper in workbench.css
 FOLDER = Path(__file__).parent / "templates"
 HTMX = "HX-Request"
 """Header of a request for a part of a page that is already there."""
@@ -61,6 +62,7 @@ def environment() -> Environment:
         drift=wording.drift,
         filled=filled,
         other_languages=others,
+        paper=PAPER,
         plainly=say,
         say=spoken,
         say_as=spoken_as,
