@@ -6,6 +6,7 @@ import os
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -57,7 +58,7 @@ def address_printed_by(server: subprocess.Popen[str], log: Path) -> str:
 
 @pytest.fixture(scope="module")
 def browser() -> Iterator[Browser]:
-    """One Chromium for a file of tests.
+    """One Chromium for a file of tests, that keeps no page unless a test allows service workers.
 
     Not for the whole run: Playwright keeps an event loop running as long as it is open, and tests
     elsewhere that start one of their own would then fail in the same worker.
@@ -65,6 +66,7 @@ def browser() -> Iterator[Browser]:
     program = executable()
     with sync_playwright() as playwright:
         chromium = playwright.chromium.launch(executable_path=program, args=arguments())
+        chromium.new_context = partial(chromium.new_context, service_workers="block")
         yield chromium
         chromium.close()
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from urllib.parse import urlsplit
 
-from entremetry.store import BenchEntry
+from entremetry.store import BenchEntry, Kind
 from entremetry.store.database import open_database
 from entremetry.store.library import Library
 from planned_by_hand import planned, planned_text
@@ -53,6 +53,13 @@ class PlannedWorkbench:
         kept = library.plans.keep("Pear dome, Hazelnut bars", planned_text(planned(menu)))
         library.close()
         return f"{self.address}plans/{kept.id}"
+
+    def write(self, dessert: str, text: str) -> None:
+        """Keep a dessert that is not there yet."""
+        library = self._library()
+        if library.find(Kind.DESSERT, dessert) is None:
+            library.add(Kind.DESSERT, dessert, text)
+        library.close()
 
     def told(self, plan: str) -> list[BenchEntry]:
         """What the workbench was told of a plan."""

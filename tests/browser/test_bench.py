@@ -37,7 +37,11 @@ SMALL_KNOBS = """
 def tablet(browser: Browser) -> Iterator[BrowserContext]:
     """A tablet at the bench, touched with wet hands."""
     visitor = browser.new_context(
-        viewport=TABLET, has_touch=True, locale="en-GB", timezone_id="Europe/Paris"
+        viewport=TABLET,
+        has_touch=True,
+        locale="en-GB",
+        timezone_id="Europe/Paris",
+        service_workers="allow",
     )
     yield visitor
     visitor.close()
@@ -169,9 +173,9 @@ def test_sound_is_turned_on_by_a_touch(tablet: BrowserContext, planned: PlannedW
     expect(page.get_by_role("button", name="Sound is off")).to_be_visible()
 
 
-def test_the_keyboard_does_everything(context: BrowserContext, planned: PlannedWorkbench) -> None:
+def test_the_keyboard_does_everything(tablet: BrowserContext, planned: PlannedWorkbench) -> None:
     plan = planned.keep()
-    page = at_bench(context, plan)
+    page = at_bench(tablet, plan)
     page.locator("#main-knob").focus()
     page.keyboard.press("Enter")
     expect(page.locator("#main-knob")).to_have_text("Done")
@@ -286,7 +290,8 @@ def test_the_worker_gives_no_other_page(tablet: BrowserContext, planned: Planned
     assert scope == f"{plan}/bench"
     for other in (plan, f"{planned.address}plans", planned.address):
         page.goto(other)
-        assert page.evaluate("navigator.serviceWorker.controller") is None
+        worker = page.evaluate("navigator.serviceWorker.controller?.scriptURL ?? ''")
+        assert not worker.startswith(plan)
 
 
 def test_a_plan_made_anew_comes_to_the_bench(
@@ -313,7 +318,11 @@ def test_the_accessibility_engine_finds_no_barrier(
     browser: Browser, planned: PlannedWorkbench, barriers: Barriers, scheme: str, keep_screen: Keep
 ) -> None:
     visitor = browser.new_context(
-        viewport=TABLET, has_touch=True, locale="en-GB", color_scheme=scheme
+        viewport=TABLET,
+        has_touch=True,
+        locale="en-GB",
+        color_scheme=scheme,
+        service_workers="allow",
     )
     page = at_bench(visitor, planned.keep())
     assert barriers(page) == []
@@ -333,7 +342,10 @@ def test_knobs_are_for_wet_hands_and_nothing_scrolls_sideways(
     browser: Browser, planned: PlannedWorkbench, width: int
 ) -> None:
     visitor = browser.new_context(
-        viewport={"width": width, "height": 800}, has_touch=True, locale="en-GB"
+        viewport={"width": width, "height": 800},
+        has_touch=True,
+        locale="en-GB",
+        service_workers="allow",
     )
     page = at_bench(visitor, planned.keep())
     frozen_compote(page)
@@ -346,7 +358,7 @@ def test_knobs_are_for_wet_hands_and_nothing_scrolls_sideways(
 def test_nothing_moves_for_those_who_want_it_calm(
     browser: Browser, planned: PlannedWorkbench
 ) -> None:
-    visitor = browser.new_context(reduced_motion="reduce")
+    visitor = browser.new_context(reduced_motion="reduce", service_workers="allow")
     page = at_bench(visitor, planned.keep())
     moving = page.evaluate(
         """() => [...document.querySelectorAll('*')].filter((each) =>

@@ -12,28 +12,33 @@ from entremetry.store.database import Database, open_database
 from entremetry.store.files import write_atomically
 from entremetry.store.tables import METADATA
 
+AT_ONCE = 500
+"""Rows that are held in memory at a time."""
+
 
 def backup(database: Database, path: Path) -> None:
     """Write one file that opens as a library of its own; StoreError if a file is there."""
+    with database.reading() as connection:
+        backup_of(connection, path)
+
+
+def backup_of(connection: Connection, path: Path) -> None:
+    """Write what a connection sees into one file; StoreError if a file is there."""
     if path.exists():
         raise StoreError(f"{path} exists; name a new file for the backup")
     with tempfile.TemporaryDirectory() as folder:
         copy = Path(folder) / "copy.sqlite"
-        _copy(database, copy)
+        target = open_database(copy)
+        try:
+            with target.unit_of_work() as sink:
+                copy_rows(connection, sink)
+        finally:
+            target.close()
         write_atomically(path, copy.read_bytes())
 
 
-def _copy(database: Database, path: Path) -> None:
-    target = open_database(path)
-    try:
-        with database.reading() as source, target.unit_of_work() as sink:
-            _copy_rows(source, sink)
-    finally:
-        target.close()
-
-
-def _copy_rows(source: Connection, sink: Connection) -> None:
+def copy_rows(source: Connection, sink: Connection) -> None:
+    """Write every row of one library into another that has none."""
     for table in METADATA.sorted_tables:
-        rows = [dict(row._mapping) for row in source.execute(select(table))]
-        if rows:
-            sink.execute(insert(table), rows)
+        for rows in source.execute(select(table)).mappings().partitions(AT_ONCE):
+            sink.execute(insert(table), [dict(row) for row in rows])

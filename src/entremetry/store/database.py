@@ -14,7 +14,8 @@ from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 from entremetry.errors import StoreError
 from entremetry.store.home import STORE_SETTING
 
-NEWEST_MIGRATION = "0002"
+MIGRATIONS = ("0001", "0002")
+NEWEST_MIGRATION = MIGRATIONS[-1]
 BUSY_MILLISECONDS = 10_000
 MIGRATION_LOCK = 7_302_118
 PRAGMAS = (

@@ -12,6 +12,7 @@ from entremetry.store import revisions
 from entremetry.store.backup import backup
 from entremetry.store.database import Database
 from entremetry.store.plans import Plans
+from entremetry.store.restoring import replace_all
 from entremetry.store.stored import Draft, Kind, Origin, Revision, StoredDocument
 
 
@@ -206,6 +207,16 @@ class Library:
             If something is there already or it cannot be written.
         """
         backup(self.database, path)
+
+    def become(self, other: Library, aside: Path) -> None:
+        """Hold what another library holds; what was here is in the new file `aside` before.
+
+        Raises
+        ------
+        StoreError
+            If that file cannot be written; nothing is changed then.
+        """
+        replace_all(self.database, other.database, aside)
 
     def close(self) -> None:
         """Let go of the database."""

@@ -14,6 +14,7 @@ from entremetry.store import home_folder, open_library
 from entremetry.web import (
     adapt_page,
     anew_page,
+    app_manifest,
     backup_page,
     bench_page,
     build_page,
@@ -33,9 +34,11 @@ from entremetry.web import (
     plans_page,
     publish_page,
     questions_page,
+    reading_page,
     rebalance_page,
     recipe_page,
     revision_page,
+    safe_page,
     sources_page,
     speech,
     temperatures_page,
@@ -44,13 +47,13 @@ from entremetry.web import (
 from entremetry.web.assets import Static
 from entremetry.web.forms import posted
 from entremetry.web.plan_work import PlanWork
-from entremetry.web.protection import UPLOAD, Protection
+from entremetry.web.protection import RESTORE, UPLOAD, Protection
 from entremetry.web.publish_work import PublishWork
 from entremetry.web.refusals import HANDLERS
 from entremetry.web.secret import token
 from entremetry.web.temperature_warming import begin_warming
 from entremetry.web.temperature_work import TemperatureWork
-from entremetry.web.upload import uploading
+from entremetry.web.upload import receiving, uploading
 from entremetry.web.workbench import Workbench
 
 DESSERT = "/desserts/{id}"
@@ -60,6 +63,7 @@ PUBLISH = "/desserts/{id}/publish"
 PLAN = "/plans/{id:int}"
 WALK = "/kitchen/walk/{number:int}"
 MAKING = "/plans/making/{key}"
+LOOK = "/safe/look/{key}"
 
 
 def build_app(home: Path | None = None) -> Starlette:
@@ -165,6 +169,16 @@ def routes() -> list[BaseRoute]:
         Route(f"{PLAN}/bench/entries", posted(bench_page.note), methods=["POST"]),
         Route(f"{PLAN}/bench/worker.js", bench_page.send_worker),
         Route("/backup", backup_page.send_backup),
+        Route("/safe", safe_page.show_safe),
+        Route(RESTORE, receiving(safe_page.read_backup), methods=["POST"]),
+        Route("/safe/aside", posted(safe_page.read_aside), methods=["POST"]),
+        Route(LOOK, safe_page.show_look),
+        Route(f"{LOOK}/take", posted(safe_page.take), methods=["POST"]),
+        Route(f"{LOOK}/leave", posted(safe_page.leave), methods=["POST"]),
+        Route(app_manifest.MANIFEST, app_manifest.send_manifest),
+        Route(reading_page.WORKER, reading_page.send_worker),
+        Route(reading_page.PAGES, reading_page.list_pages),
+        Route(reading_page.NOTHING_KEPT, reading_page.show_nothing_kept),
         Route("/sources", sources_page.show_sources),
         Route("/language", posted(speech.choose), methods=["POST"]),
         Mount("/static", Static()),

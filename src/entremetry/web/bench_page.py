@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-import json
 from dataclasses import dataclass
 from functools import cache
 from typing import ClassVar
@@ -23,6 +22,7 @@ from entremetry.web.plan_page import asked_plan
 from entremetry.web.plan_telling import told_from_bench
 from entremetry.web.rendering import rendered
 from entremetry.web.workbench import workbench_of
+from entremetry.web.worker_script import SHARED, worker_script
 from entremetry.words import speaking
 
 WORKER = "bench_worker.js"
@@ -70,17 +70,13 @@ def send_worker(request: Request) -> Response:
     """GET /plans/{id}/bench/worker.js: keeps the bench of this plan, and nothing else."""
     bench = f"/plans/{request.path_params['id']}/bench"
     files = [bench, f"{bench}/data", *static_files()]
-    head = f"const BENCH = {json.dumps(bench)};\nconst FILES = {json.dumps(files)};\n"
-    mark = f"const VERSION = {json.dumps(version())};\n"
-    script = head + mark + (FOLDER / WORKER).read_text(encoding="utf-8")
-    headers = {"Service-Worker-Allowed": bench, "Cache-Control": "no-cache"}
-    return Response(script, media_type="text/javascript; charset=utf-8", headers=headers)
+    return worker_script(WORKER, scope=bench, BENCH=bench, FILES=files, VERSION=version())
 
 
 @cache
 def version() -> str:
     """Mark of everything that the bench is made of."""
-    names = (*MARKED, *MODULES, *FONTS, WORKER, "../templates/bench.html")
+    names = (*MARKED, *MODULES, *FONTS, SHARED, WORKER, "../templates/bench.html")
     digest = hashlib.sha256(b"".join((FOLDER / name).read_bytes() for name in names))
     return digest.hexdigest()[:12]
 

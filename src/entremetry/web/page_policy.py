@@ -12,6 +12,7 @@ RULES = {
     "style-src": "'self'",
     "img-src": "'self' data:",
     "worker-src": "'self'",
+    "manifest-src": "'self'",
     "object-src": "'none'",
     "base-uri": "'none'",
     "form-action": "'self'",

@@ -14,7 +14,11 @@ from entremetry.words import decimal, say
 
 LARGEST_BODY = 1_000_000
 LARGEST_UPLOAD = LARGEST_PAGE + 10_000  # a saved page and the form around it
+LARGEST_BACKUP = 200_000_000  # years of revisions, and not more than a disk has room for
 UPLOAD = "/new/page"
+RESTORE = "/safe/file"
+LARGEST_AT: Mapping[str, int] = {UPLOAD: LARGEST_UPLOAD, RESTORE: LARGEST_BACKUP + 10_000}
+NO_LENGTH = 10**18  # more than any address takes
 NAMES = ("localhost", "127.0.0.1", "[::1]")
 CHANGING = frozenset({"POST"})
 ASKING = frozenset({"GET", "HEAD"})
@@ -86,7 +90,7 @@ def _is_foreign(headers: Headers, places: Iterable[str], *, changing: bool) -> b
 
 def _length(headers: Headers) -> int:
     text = headers.get("content-length", "0")
-    return int(text) if text.isascii() and text.isdigit() else LARGEST_UPLOAD + 1
+    return int(text) if text.isascii() and text.isdigit() else NO_LENGTH
 
 
 def _plain(words: str, status: int) -> Response:
@@ -94,8 +98,8 @@ def _plain(words: str, status: int) -> Response:
 
 
 def largest_body(scope: Scope) -> int:
-    """How many bytes an address takes: a saved page is larger than a form."""
-    return LARGEST_UPLOAD if scope["path"] == UPLOAD else LARGEST_BODY
+    """How many bytes an address takes: a saved page or a backup is larger than a form."""
+    return LARGEST_AT.get(scope["path"], LARGEST_BODY)
 
 
 def too_large(scope: Scope) -> str:

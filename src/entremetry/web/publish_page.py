@@ -127,7 +127,7 @@ def show_recipe(request: Request) -> Response:
     """GET /desserts/{id}/page: the self-contained page, allowed its own style and script."""
     ready = _ready(request, AT_ONCE)
     if ready is None:
-        return rendered(request, _part(RecipeWaiting, request, 0.0, to_page=True))
+        return rendered(request, _part(RecipeWaiting, request, 0.0, to_page=True), status=202)
     page = page_of(ready, date.today())
     return HTMLResponse(page, headers={"Content-Security-Policy": policy_of_document(page)})
 

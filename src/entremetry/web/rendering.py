@@ -28,6 +28,7 @@ from entremetry.web.assets import address
 from entremetry.web.speech import others
 from entremetry.words import current, decimal, say
 
+PAPER = ("#fbf5ea", "#1b1316")  # by light and in the dark, as --paper in workbench.css
 FOLDER = Path(__file__).parent / "templates"
 HTMX = "HX-Request"
 """Header of a request for a part of a page that is already there."""
@@ -78,6 +79,7 @@ def environment() -> Environment:
         filled=filled,
         ingredient_name=ingredient_name,
         other_languages=others,
+        paper=PAPER,
         plainly=say,
         say=spoken,
         say_as=spoken_as,
