@@ -6,7 +6,6 @@ import json
 import re
 import sys
 from collections.abc import Callable, Iterator
-from datetime import date
 from html.parser import HTMLParser
 from io import BytesIO
 from pathlib import Path
@@ -17,10 +16,9 @@ import pytest
 from babel.messages.pofile import read_po
 from playwright.sync_api import Browser, Page, expect
 
+from demo_pages import demo_page
 from entremetry.publish.recipe_page import digest, stylesheet
 from entremetry.publish.typography import grams, millilitres
-from entremetry.store.demo import demo_texts
-from entremetry.usecases.publishing import page_of_text
 from entremetry.words import speaking
 
 sys.path.insert(0, str(Path(__file__).parents[2] / "tools" / "catalogue"))
@@ -50,18 +48,14 @@ class Words(HTMLParser):
             self.found.add(" ".join(data.split()))
 
 
-def made(code: str) -> str:
-    return page_of_text(demo_texts()[DOME], file=DOME, today=date(2026, 3, 8), language=code)
-
-
 @pytest.fixture(scope="module")
 def french() -> str:
-    return made("fr")
+    return demo_page(DOME, "fr")
 
 
 @pytest.fixture(scope="module")
 def english() -> str:
-    return made("en")
+    return demo_page(DOME)
 
 
 @pytest.fixture(scope="module")

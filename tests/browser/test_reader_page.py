@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
+from demo_pages import demo_page
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.publish.cold_tables import in_mould, minutes
@@ -20,7 +21,6 @@ from entremetry.quantities import format_mass, format_volume
 from entremetry.quantities.rounding import fixed
 from entremetry.store.demo import demo_texts
 from entremetry.usecases.batch import reckoned, surroundings
-from entremetry.usecases.publishing import page_of_text
 
 DOME = "blackcurrant-vanilla-dome"
 LARGEST = 500_000  # bytes
@@ -31,8 +31,8 @@ Choice = dict[str, Any]
 def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Pages of all demo desserts."""
     place = tmp_path_factory.mktemp("pages")
-    for name, text in demo_texts().items():
-        (place / f"{name}.html").write_text(page_of_text(text, file=name), encoding="utf-8")
+    for name in demo_texts():
+        (place / f"{name}.html").write_text(demo_page(name), encoding="utf-8")
     return place
 
 

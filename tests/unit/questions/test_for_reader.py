@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from datetime import date
-
 import pytest
 
+from demo_pages import demo_page
 from entremetry.publish.recipe_page import LARGEST
 from entremetry.quantities import format_mass
 from entremetry.questions.for_reader import reader_questions
 from entremetry.store.demo import demo_texts
 from entremetry.usecases.batch import batch_of_text, reckoned, surroundings
-from entremetry.usecases.publishing import page_of_text
 from entremetry.words import speaking
 
 AROUND = surroundings(None, "kitchen")
@@ -65,6 +63,6 @@ def test_they_are_said_in_french() -> None:
 
 
 def test_the_page_has_them_and_stays_small() -> None:
-    page = page_of_text(DEMOS["blackcurrant-vanilla-dome"], today=date(2026, 12, 1))
+    page = demo_page("blackcurrant-vanilla-dome")
     assert "Can I leave something out?" in page and 'href="#pitfalls"' in page
     assert len(page.encode()) < LARGEST
