@@ -27,4 +27,5 @@ PAGES = {
     "kitchen, moulds": "kitchen/walk/5",
     "kitchen, hands": "kitchen/walk/6",
     "nothing found": "?find=nothing",
+    "safe keeping": "safe",
 }
