@@ -61,6 +61,7 @@ def environment() -> Environment:
         millilitres=millilitres,
         density=wording.density,
         figure=wording.figure,
+        megabytes=wording.megabytes,
         interval=wording.interval,
         cited=wording.cited,
         standing=wording.standing,

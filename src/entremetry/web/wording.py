@@ -30,6 +30,11 @@ def area(value: float) -> str:
     return f"{value * 1e4:.0f}{NO_BREAK}cm²"
 
 
+def megabytes(size: float) -> str:
+    """Size in bytes, said in megabytes."""
+    return say("{size} MB", size=decimal(f"{size / 1e6:.1f}"))
+
+
 NOTICED = 0.005
 
 SAID: Mapping[str, Callable[[float], str]] = {
