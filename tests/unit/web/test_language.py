@@ -56,7 +56,7 @@ SPOKEN = [
     f"{ASK}without&without=cream%2Fcaster-sugar",
     f"{ASK}symptom&symptom=weeps",
     f"{ASK}contains&contains=milk",
-    f"{CREAM_PAGE}/publish?limit=x",
+    f"{CREAM_PAGE}/publish?limit=x&language=en",
 ]
 
 
