@@ -65,12 +65,13 @@ def interval(value: Figure) -> str:
     """Where a figure may lie and how wide that is; empty for an exact one."""
     if not value.relative_error:
         return ""
-    return say(
+    told = say(
         "It may lie between {low} and {high} (± {share}).",
         low=said(value.low, value.unit),
         high=said(value.high, value.unit),
         share=per_cent(value.relative_error),
     )
+    return told.replace("± ", f"±{NO_BREAK}")
 
 
 STANDINGS: Mapping[Standing, str] = {

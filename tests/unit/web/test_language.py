@@ -61,7 +61,7 @@ SPOKEN = [
     f"{ASK}without&without=cream%2Fcaster-sugar",
     f"{ASK}symptom&symptom=weeps",
     f"{ASK}contains&contains=milk",
-    f"{CREAM_PAGE}/publish?limit=x",
+    f"{CREAM_PAGE}/publish?limit=x&language=en",
     BUILD,
     f"{BUILD}?moulds=yes",
     *(f"{BUILD}?adding=assembly&kind={kind}" for kind in ("freeze-until", "glaze-at", "hold")),
@@ -86,6 +86,29 @@ SPOKEN = [
 def test_every_word_of_a_page_is_said(marked: Client, path: str) -> None:
     own = words(STARTER) if path.startswith("/kitchen") else frozenset()
     assert unsaid(marked.get(path).html, AUTHORS | own) == []
+
+
+@pytest.mark.parametrize(
+    ("path", "fields"),
+    [
+        (f"{CREAM_PAGE}/cost", {"pack:cream-35": "1 l", "price:caster-sugar": "x"}),
+        (f"{CREAM_PAGE}/adapt", {"own": "dome", "diameter": "60", "new_name": "!"}),
+        (f"{CREAM_PAGE}/publish", {}),
+    ],
+)
+def test_every_word_of_a_refusal_is_said(marked: Client, path: str, fields: dict[str, str]) -> None:
+    reply = marked.post(path, fields)
+    assert reply.status in (405, 422)
+    assert unsaid(reply.html, AUTHORS) == []
+
+
+def test_form_from_elsewhere_is_refused_in_words_that_are_said(marked: Client) -> None:
+    assert unsaid(marked.send(f"{CREAM_PAGE}/cost", {}).html, AUTHORS) == []
+
+
+def test_larder_is_searched_in_the_language_of_the_page(client: Client) -> None:
+    assert "Lait entier" in client.get("/larder?q=lait+entier", accept_language="fr").words
+    assert "Whole milk" in client.get("/larder?q=whole+milk").words
 
 
 @pytest.mark.parametrize(
