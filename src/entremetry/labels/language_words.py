@@ -10,7 +10,7 @@ import re
 
 from entremetry.labels import english_names, french_names
 from entremetry.labels.list_words import ListWords
-from entremetry.words import current, say_as
+from entremetry.words import current, say, say_as
 
 BY_LANGUAGE = {"en": english_names.WORDS, "fr": french_names.WORDS}
 OTHERWISE = ListWords(not_by_name=english_names.NOT_BY_NAME, singular=english_names.WORDS.singular)
@@ -28,7 +28,8 @@ def allergen_word(code: str, *, american: bool = False) -> str:
 
 def allergen_code(code: str) -> str:
     """An allergen as the lists of the larder have it: 'milk', 'gluten: wheat'."""
-    return ": ".join(say_as("allergen", part) for part in code.split(":"))
+    group, *names = (say_as("allergen", part) for part in code.split(":"))
+    return say("{group}: {name}", group=group, name=names[0]) if names else group
 
 
 def allergen_group(code: str) -> str:

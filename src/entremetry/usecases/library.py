@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import takewhile
 from typing import TYPE_CHECKING, TypeAlias
 
 from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.store import Draft, Kind, Revision, StoredDocument
-from entremetry.words import current
+from entremetry.words import ENGLISH, current
 
 if TYPE_CHECKING:
     from entremetry.store.library import Library
@@ -58,24 +59,17 @@ def dessert(library: Library, dessert_id: str) -> StoredDocument:
 
 
 def dessert_name(dessert_id: str, text: str) -> str:
-    """Name in a document, even if nothing can be computed from it; its id if it is no document."""
-    from entremetry.dessert.reading import read_dessert
+    """Name in a document as it is spoken, even if nothing can be computed from it.
 
-    try:
-        return read_dessert(text, file=dessert_id)[0].name
-    except DocumentError:
-        return dessert_id.replace("-", " ").capitalize()
-
-
-def spoken_name(dessert_id: str, text: str) -> str:
-    """The same in the language that is spoken, if the author gives it there."""
+    Its id if it is no document.
+    """
     from entremetry.dessert.reading import read_dessert
     from entremetry.dessert.translating import translated
 
     try:
         return translated(read_dessert(text, file=dessert_id)[0], current().code).name
     except DocumentError:
-        return dessert_name(dessert_id, text)
+        return dessert_id.replace("-", " ").capitalize()
 
 
 def listed_name(dessert_id: str, text: str) -> str:
@@ -83,7 +77,19 @@ def listed_name(dessert_id: str, text: str) -> str:
     line = _NAME_LINE.search(text)
     if line is None:
         return dessert_name(dessert_id, text)
-    return line[1].replace("''", "'") if line[1] is not None else line[2]
+    name = line[1].replace("''", "'") if line[1] is not None else line[2]
+    return name if current() is ENGLISH else _listed_as(text, name)
+
+
+def _listed_as(text: str, name: str) -> str:
+    """A name in the spoken language, if a line of the translations gives it."""
+    table = text.partition("\ntranslations:\n")[2]
+    lines = f"\n{table}".partition(f"\n  {current().code}:\n")[2].splitlines()
+    for line in takewhile(lambda each: each.startswith("    "), lines):
+        key, _, told = line.strip().partition(": ")
+        if key.strip("\"'") == name and told:
+            return told.strip().strip("\"'")
+    return name
 
 
 def open_dessert(library: Library, dessert_id: str) -> Opened:

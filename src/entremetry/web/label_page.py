@@ -25,7 +25,7 @@ from entremetry.web.choosing import choices
 from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.workbench import workbench_of
-from entremetry.words import say
+from entremetry.words import say, speaking
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -121,7 +121,13 @@ def _both(text: str, file: str, chosen: Choices, kitchen: str | None) -> tuple[S
         )
         for rules in Rules
     )
-    return tuple(_shown(draft) for draft in drafts)
+    return tuple(_as_written(draft) for draft in drafts)
+
+
+def _as_written(label: Label) -> ShownLabel:
+    """A label in the language that its rules ask for."""
+    with speaking(label.rules.language):
+        return _shown(label)
 
 
 def _shown(label: Label) -> ShownLabel:

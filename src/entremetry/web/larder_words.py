@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from entremetry.dessert.household_amount import STATES
-from entremetry.larder.ingredient import HouseholdWeight, Ingredient
+from entremetry.larder.ingredient import HouseholdWeight
 from entremetry.quantities.things import things
 from entremetry.words import decimal, say, say_as, say_as_later, say_later
 
@@ -151,11 +151,6 @@ def fact(name: str) -> str:
 def facts(names: Iterable[str]) -> str:
     """Several of them, by their names."""
     return ", ".join(fact(name) for name in sorted(names))
-
-
-def overridden(ingredient: Ingredient) -> str:
-    """Which figures of an ingredient are a cook's own."""
-    return facts(ingredient.overridden)
 
 
 def tag(name: str) -> str:

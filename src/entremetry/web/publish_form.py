@@ -9,7 +9,7 @@ from urllib.parse import urlencode
 from entremetry.publish.description_text import LIMIT
 from entremetry.publish.typesetting import Paper
 from entremetry.usecases.publication_files import ENDINGS, Form, Wishes, file_names, name_of_file
-from entremetry.words import ENGLISH, language, languages, say, say_later
+from entremetry.words import current, language, languages, say, say_later
 
 WORDS: Mapping[Form, str] = {
     Form.PAGE: say_later("Page for the reader"),
@@ -75,9 +75,9 @@ def asked_of(fields: Mapping[str, str]) -> Asked:
 
 
 def language_of(fields: Mapping[str, str]) -> str:
-    """The language that is asked for; English where there is no such language."""
+    """The language that is asked for; the spoken one where there is no such language."""
     code = fields.get("language", "")
-    return code if code in languages() else ENGLISH.code
+    return code if code in languages() else current().code
 
 
 def language_choices() -> tuple[tuple[str, str], ...]:

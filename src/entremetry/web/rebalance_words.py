@@ -6,13 +6,13 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from entremetry.publish.typography import MINUS, NO_BREAK
-from entremetry.words import decimal, say, say_later
+from entremetry.words import decimal, say, say_as, say_as_later
 
 if TYPE_CHECKING:
     from entremetry.adapt.rebalanced import MeasureChange, Rebalanced
 
 ABSENT = "–"
-WISHES = {"asked": say_later("asked for"), "kept": say_later("kept")}
+WISHES = {"asked": say_as_later("wish", "asked for"), "kept": say_as_later("wish", "kept")}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +59,7 @@ def measure_rows(result: Rebalanced) -> tuple[MeasureRow, ...]:
             words=each.measure.said,
             before=_value(each, each.before),
             after=_value(each, each.after),
-            wish=say(WISHES[each.wish]) if each.wish else "",
+            wish=say_as("wish", WISHES[each.wish]) if each.wish else "",
             ends=say("{low} to {high}", low=_value(each, each.low), high=_value(each, each.high)),
             held=each.held,
         )

@@ -27,7 +27,11 @@ HEADINGS = {
     500: say_later("Something broke"),
 }
 ADDRESSED = ("dessert", "ingredient", "plan", "revision")
-NOT_FOUND = say_later("There is no page at this address.")
+ROUTED = {
+    404: say_later("There is no page at this address."),
+    405: say_later("Method Not Allowed"),
+}
+"""What is said where the framework refuses an address by itself, in English."""
 BROKEN = say_later("This should not have happened. Nothing was changed; what is saved is safe.")
 
 
@@ -45,7 +49,8 @@ def on_http(request: Request, error: Exception) -> Response:
     """Answer to an address or a form that is not right."""
     if not isinstance(error, HTTPException):
         raise error
-    words = say(NOT_FOUND) if error.status_code == 404 else error.detail
+    routed = ROUTED.get(error.status_code)
+    words = say(routed) if routed else error.detail
     return _refused(request, error.status_code, words)
 
 

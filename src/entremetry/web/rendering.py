@@ -75,7 +75,7 @@ def environment() -> Environment:
         counted=wording.counted,
         decimal=decimal,
         drift=wording.drift,
-        facts=larder_words.facts,
+        fact_names=larder_words.facts,
         filled=filled,
         ingredient_name=ingredient_name,
         other_languages=others,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -12,6 +12,7 @@ from entremetry.store import Kind
 from entremetry.store.database import open_database
 from entremetry.store.library import Library
 from entremetry.usecases import library as usecase
+from entremetry.words import speaking
 
 CREAM = """\
 entremetry: 1
@@ -172,3 +173,21 @@ def test_dessert_is_checked_against_the_kitchen(cream: Library) -> None:
         usecase.save_dessert(cream, "plain-cream", text, started_from=1)
     usecase.save_kitchen(cream, KITCHEN + "moulds:\n" + mould, started_from=0)
     assert usecase.save_dessert(cream, "plain-cream", text, started_from=1).trouble == ""
+
+
+@pytest.mark.parametrize("name", [usecase.dessert_name, usecase.listed_name])
+@pytest.mark.parametrize(
+    ("table", "heard"),
+    [
+        ("", "Plain cream"),
+        ("translations:\n  fr:\n    Set cream: Crème prise\n", "Plain cream"),
+        ('translations:\n  fr:\n    "Plain cream": "Crème nature"\n', "Crème nature"),
+        ("translations:\n  fr:\n    Set cream: Prise\n    Plain cream: Nature\n", "Nature"),
+    ],
+)
+def test_a_name_is_told_in_the_spoken_language(
+    name: Callable[[str, str], str], table: str, heard: str
+) -> None:
+    with speaking("fr"):
+        assert name("plain-cream", CREAM + table) == heard
+    assert name("plain-cream", CREAM + table) == "Plain cream"

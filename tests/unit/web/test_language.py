@@ -18,6 +18,7 @@ CREAM_PAGE = "/desserts/plain-cream"
 ASK = f"{CREAM_PAGE}/questions?ask=1&kind="
 BALANCE = f"{CREAM_PAGE}/rebalance?component=cream&work=1&"
 SPOKEN = [
+    "/language",
     "/nowhere",
     "/",
     "/?find=cream",
@@ -75,6 +76,29 @@ def marked(planner: Client, monkeypatch: pytest.MonkeyPatch) -> Client:
 @pytest.mark.parametrize("path", SPOKEN)
 def test_every_word_of_a_page_is_said(marked: Client, path: str) -> None:
     assert unsaid(marked.get(path).html, AUTHORS) == []
+
+
+@pytest.mark.parametrize(
+    ("path", "fields"),
+    [
+        (f"{CREAM_PAGE}/cost", {"pack:cream-35": "1 l", "price:caster-sugar": "x"}),
+        (f"{CREAM_PAGE}/adapt", {"own": "dome", "diameter": "60", "new_name": "!"}),
+        (f"{CREAM_PAGE}/publish", {}),
+    ],
+)
+def test_every_word_of_a_refusal_is_said(marked: Client, path: str, fields: dict[str, str]) -> None:
+    reply = marked.post(path, fields)
+    assert reply.status in (405, 422)
+    assert unsaid(reply.html, AUTHORS) == []
+
+
+def test_form_from_elsewhere_is_refused_in_words_that_are_said(marked: Client) -> None:
+    assert unsaid(marked.send(f"{CREAM_PAGE}/cost", {}).html, AUTHORS) == []
+
+
+def test_larder_is_searched_in_the_language_of_the_page(client: Client) -> None:
+    assert "Lait entier" in client.get("/larder?q=lait+entier", accept_language="fr").words
+    assert "Whole milk" in client.get("/larder?q=whole+milk").words
 
 
 @pytest.mark.parametrize(

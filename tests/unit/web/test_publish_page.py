@@ -88,6 +88,14 @@ def test_a_stop_throws_it_away_until_it_is_begun_again(client: Client, slow: Slo
     assert len(slow.asked) == 2
 
 
+@pytest.mark.parametrize(("asked", "chosen"), [("", "fr"), ("?language=en", "en")])
+def test_it_speaks_as_the_page_does_unless_another_language_is_chosen(
+    client: Client, slow: Slow, asked: str, chosen: str
+) -> None:
+    html = client.get(f"{PAGE}{asked}", accept_language="fr").html
+    assert f'<option value="{chosen}" lang="{chosen}" selected>' in html
+
+
 def test_paper_does_not_wait_for_the_page(client: Client, slow: Slow) -> None:
     reply = client.get(f"{PAGE}/files/plain-cream.pdf")
     assert reply.body.startswith(b"%PDF") and reply.headers["content-type"] == "application/pdf"
