@@ -72,17 +72,6 @@ def dessert_name(dessert_id: str, text: str) -> str:
         return dessert_id.replace("-", " ").capitalize()
 
 
-def spoken_name(dessert_id: str, text: str) -> str:
-    """The same in the language that is spoken, if the author gives it there."""
-    from entremetry.dessert.reading import read_dessert
-    from entremetry.dessert.translating import translated
-
-    try:
-        return translated(read_dessert(text, file=dessert_id)[0], current().code).name
-    except DocumentError:
-        return dessert_name(dessert_id, text)
-
-
 def listed_name(dessert_id: str, text: str) -> str:
     """The same for a long list: the line that says the name is read alone where that will do."""
     line = _NAME_LINE.search(text)

@@ -11,7 +11,7 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, Response
 
 from entremetry.errors import EntremetryError
-from entremetry.usecases.library import dessert, kitchen_text, spoken_name
+from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.rendering import HTMX, rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.verdict_words import Said, Suspected, said_of, suspected
@@ -92,7 +92,7 @@ def show_diagnosis(request: Request) -> HTMLResponse:
 
     library = workbench_of(request).library
     stored, kitchen = dessert(library, request.path_params["id"]), kitchen_text(library)
-    name, asked = spoken_name(stored.id, stored.text), request.query_params.get("symptom", "")
+    name, asked = dessert_name(stored.id, stored.text), request.query_params.get("symptom", "")
     if not asked:
         return rendered(request, DiagnosisPage(id=stored.id, name=name, symptoms=symptoms()))
     chosen = find_symptom(asked)
@@ -128,7 +128,7 @@ def _page(request: Request, kind: type[ChecksPage], *, with_times: bool) -> Chec
     stored, kitchen = dessert(library, request.path_params["id"]), kitchen_text(library)
     mould = request.query_params.get("mould", "") or None
     times = with_times or WITH_TIMES in request.query_params
-    name = spoken_name(stored.id, stored.text)
+    name = dessert_name(stored.id, stored.text)
     try:
         found = checked(stored.text, stored.id, kitchen, mould, times=times)
     except EntremetryError as error:

@@ -21,7 +21,7 @@ from entremetry.publish.temperature_wording import (
     spoken,
 )
 from entremetry.store import StoredDocument
-from entremetry.usecases.library import dessert, kitchen_text, spoken_name
+from entremetry.usecases.library import dessert, dessert_name, kitchen_text
 from entremetry.web.rendering import rendered
 from entremetry.web.speech import kept_by_language
 from entremetry.web.temperature_work import Frame, Question, Shown, TemperatureWork
@@ -124,7 +124,7 @@ def show_first(request: Request) -> Response:
     if not steps:
         page = TemperaturesPage(
             id=stored.id,
-            name=spoken_name(stored.id, stored.text),
+            name=dessert_name(stored.id, stored.text),
             steps=(),
             step="",
             sentence="",
@@ -179,7 +179,7 @@ def _page(request: Request, kind: type[TemperaturesPage], seconds: float) -> Tem
     )
     return kind(
         id=stored.id,
-        name=spoken_name(stored.id, stored.text),
+        name=dessert_name(stored.id, stored.text),
         steps=tuple(_link(stored.id, each) for each in steps),
         step=chosen.id,
         sentence=chosen.sentence,

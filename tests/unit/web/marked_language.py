@@ -40,6 +40,8 @@ def speak_marked(monkeypatch: pytest.MonkeyPatch) -> None:
     """Have the marked language spoken, whichever is asked for."""
     module = sys.modules["entremetry.words.language"]  # the package has a function of that name
     monkeypatch.setattr(module, "language", lambda _code: MARKED_LANGUAGE)
+    known = (ENGLISH.code, MARKED_LANGUAGE.code)
+    monkeypatch.setattr("entremetry.usecases.language.languages", lambda: known)
 
 
 def unsaid(page: str, known: frozenset[str]) -> list[str]:
