@@ -114,7 +114,8 @@ class Builder:
 
 
 def changes(host: str, id_: str, rounds: int) -> list[float]:
-    """Times of so many changes of one dessert."""
+    """Times of so many changes of one dessert, by a client who comes when it likes."""
+    time.sleep(Random(id_).uniform(0.0, max(PAUSES)))
     builder, times = Builder(host, id_), []
     for _ in range(rounds):
         builder.think()

@@ -19,6 +19,7 @@ from entremetry.web.choosing import View, mould_words, sheet_view, view
 from entremetry.web.mould_tiles import mould_groups, tile_of
 from entremetry.web.rendering import fragment, page_text, rendered
 from entremetry.web.speech import kept_by_language
+from entremetry.web.turns import in_turn
 from entremetry.web.workbench import workbench_of
 from entremetry.words import say
 
@@ -80,6 +81,7 @@ def page_of(
     return page_text(dessert_page(stored, dict(asked), kitchen), token=token, path=path)
 
 
+@in_turn
 def show_sheet(request: Request) -> Response:
     """GET /desserts/{id}/sheet: the part of the page that a choice changes."""
     library = workbench_of(request).library

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from threading import Event
+
 from entremetry.web.temperature_work import Question, Shown, TemperatureWork, shown
 from entremetry.web.tidying import search_seldom
 
 FREEZING = "freeze-until"
+FIRST_PAGE = 1.0  # s
 
 
 def begin_warming(work: TemperatureWork) -> None:
@@ -14,6 +17,8 @@ def begin_warming(work: TemperatureWork) -> None:
 
 
 def _made_ready() -> None:
+    """Wait until the first page has had the processor to itself, then freeze."""
+    Event().wait(FIRST_PAGE)
     frozen_demo()
     search_seldom()
 
