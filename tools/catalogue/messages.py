@@ -24,6 +24,7 @@ KEYWORDS = {
     "say": None,
     "say_later": None,
     "say_as": ((1, "c"), 2),
+    "say_as_later": ((1, "c"), 2),
     "say_count": (1, 2),
     "say_count_later": (1, 2),
 }

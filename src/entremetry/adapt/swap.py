@@ -21,6 +21,7 @@ from entremetry.larder.generic import Generic
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.physics.gelatine import BloomRule
+from entremetry.words import quoted, say
 
 ACCEPTED = "OLD=NEW or OLD=NEW+ANOTHER, ids or names of ingredients"
 
@@ -133,7 +134,12 @@ def _free_name(name: str, taken: Collection[str]) -> str:
 def _one(name: str, larder: Larder) -> Ingredient:
     found = larder.resolve(name)
     if isinstance(found, Generic):
-        raise QuantityError(f"'{name}'", f"{found.question} one of: {', '.join(found.choices)}")
+        accepted = say(
+            "{question} one of: {names}",
+            question=say(found.question),
+            names=", ".join(found.choices),
+        )
+        raise QuantityError(quoted(name), accepted)
     return found
 
 

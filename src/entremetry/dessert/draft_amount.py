@@ -13,6 +13,7 @@ from entremetry.larder.ingredient import Ingredient
 from entremetry.quantities import Kind, find_slips, format_mass, parse_volume
 from entremetry.quantities.amount import singular
 from entremetry.quantities.number import number
+from entremetry.words import say
 
 MOST_CHOICES = 9
 
@@ -113,7 +114,7 @@ def _sizes(wanted: Wanted) -> tuple[str, tuple[str, ...]] | None:
         if generic is not None and generic.measures:
             size = " ".join(words[:start]).casefold()
             fitting = tuple(m for m in generic.measures if m.startswith(size))
-            return generic.question, fitting or generic.measures
+            return say(generic.question), fitting or generic.measures
     return None
 
 

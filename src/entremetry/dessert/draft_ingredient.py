@@ -14,6 +14,7 @@ from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.quantities import Kind
 from entremetry.quantities.amount import singular
+from entremetry.words import say
 
 LEAVE_OUT = "leave-out"
 _LEAVE_OUT_CHOICE = (LEAVE_OUT, "It is no ingredient: leave the line out")
@@ -78,7 +79,7 @@ def _which(pasted: PastedLine, key: str, generic: Generic, larder: Larder) -> In
     return Question(
         key=f"{key}-ingredient",
         about=pasted.written,
-        text=generic.question,
+        text=say(generic.question),
         choices=tuple((choice, larder.find(choice).name) for choice in generic.choices),
     )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from entremetry.larder.spelling import plain
+from entremetry.words import say_later
 
 EGG_SIZES = (
     "small egg (EU)",
@@ -23,8 +24,8 @@ EGG_SIZES = (
 class Generic:
     """A word that several ingredients bear, the question to ask, and the answers.
 
-    `choices` are ids. `measures` is filled where the ingredient is clear but what one of it
-    weighs is not: an egg of which size?
+    The question is still to be said. `choices` are ids. `measures` is filled where the
+    ingredient is clear but what one of it weighs is not: an egg of which size?
     """
 
     words: tuple[str, ...]
@@ -53,7 +54,7 @@ _WHITE = tuple(f"couverture-white-{cocoa}" for cocoa in (28, 30, 33, 35))
 GENERICS: tuple[Generic, ...] = (
     Generic(
         words=("gelatine", "gelatin", "gélatine", "unflavored gelatin", "gelatine bloom"),
-        question="Gelatine in sheets or as powder, and of what strength?",
+        question=say_later("Gelatine in sheets or as powder, and of what strength?"),
         choices=(*_SHEETS, *_POWDERS),
     ),
     Generic(
@@ -74,7 +75,7 @@ GENERICS: tuple[Generic, ...] = (
             "feuilles de gélatine",
             "gélatine en feuilles",
         ),
-        question="Gelatine sheets of what strength?",
+        question=say_later("Gelatine sheets of what strength?"),
         choices=_SHEETS,
     ),
     Generic(
@@ -85,32 +86,32 @@ GENERICS: tuple[Generic, ...] = (
             "gelatin powder",
             "gélatine en poudre",
         ),
-        question="Gelatine powder of how many Bloom?",
+        question=say_later("Gelatine powder of how many Bloom?"),
         choices=_POWDERS,
     ),
     Generic(
         words=("chocolate", "couverture", "chocolat", "melted chocolate"),
-        question="Dark, milk or white chocolate, and with how much cocoa?",
+        question=say_later("Dark, milk or white chocolate, and with how much cocoa?"),
         choices=(*_DARK, *_MILK, *_WHITE),
     ),
     Generic(
         words=("dark chocolate", "chocolat noir", "bittersweet", "plain chocolate"),
-        question="Dark chocolate with how much cocoa?",
+        question=say_later("Dark chocolate with how much cocoa?"),
         choices=_DARK,
     ),
     Generic(
         words=("milk chocolate", "chocolat au lait"),
-        question="Milk chocolate with how much cocoa?",
+        question=say_later("Milk chocolate with how much cocoa?"),
         choices=_MILK,
     ),
     Generic(
         words=("white chocolate", "chocolat blanc"),
-        question="White chocolate with how much cocoa butter?",
+        question=say_later("White chocolate with how much cocoa butter?"),
         choices=_WHITE,
     ),
     Generic(
         words=("cream", "crème", "liquid cream", "fresh cream", "crème liquide"),
-        question="Cream of what fat content?",
+        question=say_later("Cream of what fat content?"),
         choices=(
             "cream-19",
             "cream-30",
@@ -123,7 +124,7 @@ GENERICS: tuple[Generic, ...] = (
     ),
     Generic(
         words=("flour", "farine", "white flour"),
-        question="Which flour?",
+        question=say_later("Which flour?"),
         choices=(
             "plain-flour",
             "cake-flour",
@@ -134,7 +135,7 @@ GENERICS: tuple[Generic, ...] = (
     ),
     Generic(
         words=("cocoa", "cocoa powder", "cacao", "unsweetened cocoa", "cacao powder"),
-        question="Cocoa powder of what fat content, natural or alkalised?",
+        question=say_later("Cocoa powder of what fat content, natural or alkalised?"),
         choices=(
             "cocoa-powder-natural",
             "cocoa-powder-alkalised",
@@ -145,49 +146,50 @@ GENERICS: tuple[Generic, ...] = (
     ),
     Generic(
         words=("pectin", "pectine"),
-        question="Which pectin?",
+        question=say_later("Which pectin?"),
         choices=("pectin-hm", "pectin-lm", "pectin-nh"),
     ),
     Generic(
         words=("carrageenan", "carraghénane"),
-        question="Kappa or iota carrageenan?",
+        question=say_later("Kappa or iota carrageenan?"),
         choices=("carrageenan-kappa", "carrageenan-iota"),
     ),
     Generic(
         words=("starch", "amidon"),
-        question="Which starch?",
+        question=say_later("Which starch?"),
         choices=("corn-starch", "potato-starch", "tapioca-starch", "wheat-starch"),
     ),
     Generic(
         words=("egg", "eggs", "whole egg", "whole eggs"),
-        question="Eggs of which size?",
+        question=say_later("Eggs of which size?"),
         choices=("egg-whole",),
         measures=EGG_SIZES,
     ),
     Generic(
         words=("egg yolk", "egg yolks", "yolk", "yolks"),
-        question="Yolks of eggs of which size?",
+        question=say_later("Yolks of eggs of which size?"),
         choices=("egg-yolk",),
         measures=EGG_SIZES,
     ),
     Generic(
         words=("egg white", "egg whites"),
-        question="Whites of eggs of which size?",
+        question=say_later("Whites of eggs of which size?"),
         choices=("egg-white",),
         measures=EGG_SIZES,
     ),
 )
-_BOTH_KINDS = (
-    "raspberry",
-    "strawberry",
-    "blackcurrant",
-    "blackberry",
-    "mango",
-    "passion-fruit",
-    "pear",
-    "apricot",
-    "cherry-sour",
-)
+QUESTION_OF = {
+    "raspberry": say_later("Raspberry purée with 10 % sugar or unsweetened?"),
+    "strawberry": say_later("Strawberry purée with 10 % sugar or unsweetened?"),
+    "blackcurrant": say_later("Blackcurrant purée with 10 % sugar or unsweetened?"),
+    "blackberry": say_later("Blackberry purée with 10 % sugar or unsweetened?"),
+    "mango": say_later("Mango purée with 10 % sugar or unsweetened?"),
+    "passion-fruit": say_later("Passion fruit purée with 10 % sugar or unsweetened?"),
+    "pear": say_later("Pear purée with 10 % sugar or unsweetened?"),
+    "apricot": say_later("Apricot purée with 10 % sugar or unsweetened?"),
+    "cherry-sour": say_later("Sour cherry purée with 10 % sugar or unsweetened?"),
+}
+"""Fruit whose purée is sold with and without sugar, and what is asked of it."""
 
 
 def _puree(fruit: str) -> Generic:
@@ -195,14 +197,14 @@ def _puree(fruit: str) -> Generic:
     spoken = {"cherry-sour": "sour cherry"}.get(fruit, fruit.replace("-", " "))
     return Generic(
         words=(f"{spoken} purée", f"{spoken} puree", f"purée of {spoken}"),
-        question=f"{spoken.capitalize()} purée with 10 % sugar or unsweetened?",
+        question=QUESTION_OF[fruit],
         choices=(f"{fruit}-puree", f"{fruit}-puree-unsweetened"),
     )
 
 
 _BY_WORD = {
     plain(word): generic
-    for generic in (*GENERICS, *(_puree(fruit) for fruit in _BOTH_KINDS))
+    for generic in (*GENERICS, *(_puree(fruit) for fruit in QUESTION_OF))
     for word in generic.words
 }
 

@@ -11,12 +11,13 @@ from entremetry.errors import StoreError
 from entremetry.store.database import Database, open_database
 from entremetry.store.files import write_atomically
 from entremetry.store.tables import METADATA
+from entremetry.words import say
 
 
 def backup(database: Database, path: Path) -> None:
     """Write one file that opens as a library of its own; StoreError if a file is there."""
     if path.exists():
-        raise StoreError(f"{path} exists; name a new file for the backup")
+        raise StoreError(say("{path} exists; name a new file for the backup", path=path))
     with tempfile.TemporaryDirectory() as folder:
         copy = Path(folder) / "copy.sqlite"
         _copy(database, copy)

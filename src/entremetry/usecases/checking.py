@@ -16,6 +16,7 @@ from entremetry.store.files import read_text
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import timed_steps
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+from entremetry.words import say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,7 +50,7 @@ def checks(
         With one message that says what, where and how to mend it.
     """
     around = surroundings_of(path, kitchen)
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return _checked(reckoned(text, str(path), around, mould), around.kitchen, times)
 
 

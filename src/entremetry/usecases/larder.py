@@ -6,6 +6,7 @@ from entremetry.errors import QuantityError, UnknownName
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.store.larder_file import open_larder
+from entremetry.words import say
 
 
 def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
@@ -20,7 +21,7 @@ def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
     """
     larder = larder or open_larder()
     if not words.strip():
-        raise QuantityError("no words", "the id or name of an ingredient, or part of it")
+        raise QuantityError(say("no words"), say("the id or name of an ingredient, or part of it"))
     try:
         return (larder.find(words),)
     except UnknownName:

@@ -9,19 +9,34 @@ zone: `with speaking("fr"):`. What an author wrote is never looked up here.
 from entremetry.words.dates import full_date, short_weekday, weekday_and_date
 from entremetry.words.language import ENGLISH, Language, current, language, languages, speaking
 from entremetry.words.numbers import decimal
-from entremetry.words.say import is_said_as, say, say_as, say_count, say_count_later, say_later
+from entremetry.words.say import (
+    either,
+    is_said_as,
+    one_of,
+    quoted,
+    say,
+    say_as,
+    say_as_later,
+    say_count,
+    say_count_later,
+    say_later,
+)
 
 __all__ = [
     "ENGLISH",
     "Language",
     "current",
     "decimal",
+    "either",
     "full_date",
     "is_said_as",
     "language",
     "languages",
+    "one_of",
+    "quoted",
     "say",
     "say_as",
+    "say_as_later",
     "say_count",
     "say_count_later",
     "say_later",
