@@ -10,6 +10,7 @@ from entremetry.adapt.written import length, millimetres
 from entremetry.dessert.placement import BasePlacement, DiscCutOut
 from entremetry.errors import FitError
 from entremetry.shapes import Box, Cylinder, Log, Ring, Solid, thinnest_wall
+from entremetry.words import say
 
 CLEAR = 0.002  # m between a base and the wall of its mould, at least
 STEP = 0.001
@@ -52,8 +53,12 @@ def cut_inside(
             return cut
         inset += STEP
     raise FitError(
-        f"{name} finds no room: no base wider than {length(LEAST)} lies flat there",
-        parts=(name, "the mould"),
+        say(
+            "{name} finds no room: no base wider than {least} lies flat there",
+            name=name,
+            least=length(LEAST),
+        ),
+        parts=(name, say("the mould")),
         missing=0.0,
     )
 

@@ -12,6 +12,7 @@ from entremetry.adapt.written import length, mass, millimetres
 from entremetry.dessert.placement import BasePlacement
 from entremetry.errors import FitError
 from entremetry.quantities import format_fraction, format_length
+from entremetry.words import say
 
 LEAST_LAYER = 0.004  # m; less cannot be levelled in a frame: common_practice
 GRAM = 1e-3
@@ -106,9 +107,13 @@ def _require_set(wanted: Wanted) -> None:
     for part in wanted.build.upward:
         if is_soft(part) and wanted.build.form.is_vessel and not wanted.build.is_set(part):
             raise FitError(
-                f"{part.component.name} holds nothing that sets it, so it would run out of the cut "
-                f"sides of bars from {wanted.mould.name}; it can be an insert inside the mousse of "
-                "a mould, or stay in a vessel",
+                say(
+                    "{name} holds nothing that sets it, so it would run out of the cut sides of "
+                    "bars from {mould}; it can be an insert inside the mousse of a mould, or stay "
+                    "in a vessel",
+                    name=part.component.name,
+                    mould=wanted.mould.name,
+                ),
                 parts=(part.component.name, wanted.mould.name),
                 missing=0.0,
             )
@@ -128,8 +133,13 @@ def _strewn(layout: Layout, wanted: Wanted) -> None:
 def _no_bars(wanted: Wanted) -> FitError:
     portions = wanted.portions
     return FitError(
-        f"{wanted.mould.name} gives no bar of {format_length(portions.length)} × "
-        f"{format_length(portions.width)} with a mousse in it; a larger frame or a mould would do",
-        parts=("one bar", wanted.mould.name),
+        say(
+            "{mould} gives no bar of {length} × {width} with a mousse in it; "
+            "a larger frame or a mould would do",
+            mould=wanted.mould.name,
+            length=format_length(portions.length),
+            width=format_length(portions.width),
+        ),
+        parts=(say("one bar"), wanted.mould.name),
         missing=0.0,
     )

@@ -13,6 +13,7 @@ from entremetry.adapt.written import length, mass, millimetres
 from entremetry.dessert.placement import BasePlacement
 from entremetry.errors import FitError
 from entremetry.quantities import format_fraction, format_length
+from entremetry.words import say
 
 FULL = {Form.GLASS: (0.60, 0.85), Form.DISH: (0.80, 0.85)}
 """Share of the height to which a vessel is filled; common practice, no source."""
@@ -224,8 +225,11 @@ def _base_entry(layout: Layout, part: Part, cut: dict[str, str], thickness: floa
 
 def _too_shallow(wanted: Wanted, part: Part) -> FitError:
     return FitError(
-        f"{wanted.mould.name} is too shallow for all layers: nothing is left for "
-        f"{part.component.name}",
+        say(
+            "{mould} is too shallow for all layers: nothing is left for {name}",
+            mould=wanted.mould.name,
+            name=part.component.name,
+        ),
         parts=(part.component.name, wanted.mould.name),
         missing=LEAST_LAYER,
     )

@@ -10,11 +10,13 @@ import numpy as np
 
 from entremetry.formula._ice_demand import IceDemand, log_activity
 from entremetry.formula._model import Model, Row, bound_rows, ratio_row
+from entremetry.formula._words import grams, number
 from entremetry.formula.measure import FreezingPoint, IceShare, Share
 from entremetry.formula.state import weights
 from entremetry.formula.wish import FormulaLine, Problem, Wish
 from entremetry.physics.arrays import Floats
 from entremetry.physics.solution import ice_activity
+from entremetry.words import say
 
 THINNEST = 1e-9
 WARMEST = 273.149  # K; pure water cannot be told from a mix that is any closer
@@ -84,21 +86,27 @@ def bound(problem: Problem, index: int) -> Demand | None:
 def wish_words(wish: Wish) -> str:
     """A wish as a person reads it."""
     measure = wish.measure
-    low, high = (f"{measure.printed(end):.4g}" for end in (wish.low, wish.high))
+    low, high = (number(measure.printed(end)) for end in (wish.low, wish.high))
+    named = {"measure": say(measure.words), "unit": measure.unit}
     if math.isinf(wish.high):
-        return f"{measure.words} at least {low} {measure.unit}"
+        return say("{measure} at least {low} {unit}", low=low, **named)
     if math.isinf(wish.low):
-        return f"{measure.words} at most {high} {measure.unit}"
-    return f"{measure.words} between {low} and {high} {measure.unit}"
+        return say("{measure} at most {high} {unit}", high=high, **named)
+    return say("{measure} between {low} and {high} {unit}", low=low, high=high, **named)
 
 
 def _bound_words(line: FormulaLine) -> str:
-    low, high = line.low * 1e3, line.high * 1e3
+    low = grams(line.low)
     if line.is_pinned:
-        return f"{line.name} pinned at {low:.4g} g"
-    if math.isinf(high):
-        return f"{line.name} at least {low:.4g} g"
-    return f"{line.name} between {low:.4g} and {high:.4g} g"
+        return say("{name} pinned at {mass}", name=line.name, mass=low)
+    if math.isinf(line.high):
+        return say("{name} at least {mass}", name=line.name, mass=low)
+    return say(
+        "{name} between {low} and {high} g",
+        name=line.name,
+        low=number(line.low * 1e3),
+        high=number(line.high * 1e3),
+    )
 
 
 def _half(wish: Wish) -> float:

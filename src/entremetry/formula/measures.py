@@ -9,6 +9,7 @@ from entremetry.errors import UnknownName
 from entremetry.formula.measure import FreezingPoint, IceShare, Measure, Share
 from entremetry.formula.sweetness import SWEET_PARTS
 from entremetry.larder.constituents import NAMES, SUGARS
+from entremetry.words import say_later
 
 COLD = 255.15  # K, a home freezer
 _ALL = dict.fromkeys(NAMES, 1.0)
@@ -16,10 +17,10 @@ _FATS = ("cocoa_butter", "milk_fat", "other_fat")
 _SOLUBLE = dict.fromkeys((*SUGARS, "polyols", "organic_acids", "other_carbohydrate"), 1.0)
 
 
-def _share(name: str, *parts: str, words: str = "", relative: float = 0.03) -> Share:
+def _share(name: str, *parts: str, words: str, relative: float = 0.03) -> Share:
     return Share(
         name=name,
-        words=words or name.replace("_", " "),
+        words=words,
         unit="%",
         key=f"{name}_percent",
         relative=relative,
@@ -33,7 +34,7 @@ def _share(name: str, *parts: str, words: str = "", relative: float = 0.03) -> S
 _MEASURES: tuple[Measure, ...] = (
     Share(
         name="gelatine",
-        words="gelatine of 200 Bloom on the water",
+        words=say_later("gelatine of 200 Bloom on the water"),
         unit="%",
         key="gelatine_percent",
         relative=0.05,
@@ -44,7 +45,7 @@ _MEASURES: tuple[Measure, ...] = (
     ),
     FreezingPoint(
         name="freezing_point",
-        words="freezing point",
+        words=say_later("freezing point"),
         unit="°C",
         key="freezing_point_c",
         absolute=0.2,
@@ -52,7 +53,7 @@ _MEASURES: tuple[Measure, ...] = (
     ),
     IceShare(
         name="ice",
-        words="ice at -18 °C, of the free water",
+        words=say_later("ice at -18 °C, of the free water"),
         unit="%",
         key="ice_percent",
         absolute=0.02,
@@ -61,7 +62,7 @@ _MEASURES: tuple[Measure, ...] = (
     ),
     Share(
         name="sweetness",
-        words="sweetness, as sucrose",
+        words=say_later("sweetness, as sucrose"),
         unit="%",
         key="sweetness_percent",
         relative=0.03,
@@ -70,13 +71,18 @@ _MEASURES: tuple[Measure, ...] = (
         of={name: each.usual for name, each in SWEET_PARTS.items()},
         per=_ALL,
     ),
-    _share("fat", *_FATS, relative=0.02),
-    _share("milk_fat"),
-    _share("cocoa_butter"),
-    _share("dry_solids", *(n for n in NAMES if n not in ("water", "alcohol")), relative=0.02),
+    _share("fat", *_FATS, relative=0.02, words=say_later("fat")),
+    _share("milk_fat", words=say_later("milk fat")),
+    _share("cocoa_butter", words=say_later("cocoa butter")),
+    _share(
+        "dry_solids",
+        *(n for n in NAMES if n not in ("water", "alcohol")),
+        relative=0.02,
+        words=say_later("dry solids"),
+    ),
     Share(
         name="brix",
-        words="°Brix of the liquid",
+        words=say_later("°Brix of the liquid"),
         unit="°Bx",
         key="brix_percent",
         relative=0.02,
@@ -85,14 +91,14 @@ _MEASURES: tuple[Measure, ...] = (
         of=_SOLUBLE,
         per={**_SOLUBLE, "water": 1.0, "alcohol": 1.0},
     ),
-    _share("water", relative=0.02),
-    _share("sugars", *SUGARS),
-    _share("lactose"),
-    _share("alcohol"),
-    _share("protein"),
+    _share("water", relative=0.02, words=say_later("water")),
+    _share("sugars", *SUGARS, words=say_later("sugars")),
+    _share("lactose", words=say_later("lactose")),
+    _share("alcohol", words=say_later("alcohol")),
+    _share("protein", words=say_later("protein")),
     Share(
         name="yield",
-        words="yield, ready for the mould",
+        words=say_later("yield, ready for the mould"),
         unit="g",
         key="yield_g",
         relative=0.01,

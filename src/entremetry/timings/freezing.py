@@ -17,6 +17,7 @@ from entremetry.timings.piece_regions import components_of
 from entremetry.timings.place import place
 from entremetry.timings.setting import Setting, setting
 from entremetry.timings.start import ready_temperature
+from entremetry.words import say
 
 
 def freezing(
@@ -93,6 +94,6 @@ def _insert_solid(reckoning: Reckoning, component: Component) -> Solid:
         if part.component == component.id and not part.is_base:
             return part.solid
     raise QuantityError(
-        f"{component.name}, which is placed nowhere as an insert",
-        "a component with a shape of its own: only then can its freezing be computed",
+        say("{name}, which is placed nowhere as an insert", name=component.name),
+        say("a component with a shape of its own: only then can its freezing be computed"),
     )

@@ -24,6 +24,7 @@ from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
+from entremetry.words import say
 
 CREAM_AT = 279.15  # K, 6 °C: whipped cream out of a cold bowl, common_practice
 AIMED_AT = 298.15  # K, 25 °C: above the setting of gelatine, below the melting of the foam
@@ -43,12 +44,12 @@ def mixing_answer(
     """
     component = timed.component
     if component is None:
-        raise QuantityError("a fold in the assembly", "a fold in a component's method")
+        raise QuantityError(say("a fold in the assembly"), say("a fold in a component's method"))
     sides = _sides(reckoning, component, timed.number - 1, kitchen)
     if sides is None:
         raise QuantityError(
-            f"no base of a stated temperature before '{timed.sentence}'",
-            "an earlier step that says how warm the base is, such as cool-to",
+            say("no base of a stated temperature before '{step}'", step=timed.sentence),
+            say("an earlier step that says how warm the base is, such as cool-to"),
         )
     base, added = sides
     return StepTemperatures(

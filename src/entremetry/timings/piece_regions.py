@@ -15,6 +15,7 @@ from entremetry.physics.material import Material
 from entremetry.shapes import Floats
 from entremetry.timings.half_outline import Lie, between, half_wall, is_ring, mirrored
 from entremetry.timings.mould_wall import LAID
+from entremetry.words import say
 
 THINNEST = 1e-6  # m: a slice thinner than this is no part
 ON_EACH_OTHER = 1e-4  # m between two solids that nothing can flow in
@@ -29,7 +30,9 @@ def main_part(placed: Placed) -> Filled:
         If there is none.
     """
     if not placed.filled:
-        raise QuantityError("a piece without a soft part", "a filling or a layer in the mould")
+        raise QuantityError(
+            say("a piece without a soft part"), say("a filling or a layer in the mould")
+        )
     return max(placed.filled, key=lambda part: part.volume)
 
 

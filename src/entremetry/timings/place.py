@@ -9,6 +9,7 @@ from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.physics.conduction.surroundings import Surroundings
 from entremetry.physics.support import BOXED_AIR, Support, contact_coefficient
 from entremetry.quantities import format_celsius
+from entremetry.words import say
 
 HOME_FREEZER = 255.15  # K
 BLAST = 243.15  # K
@@ -74,8 +75,16 @@ def place(kind: str, support: Support | None, kitchen: KitchenDocument | None) -
         found = _room(support, kitchen)
     if not COLDEST <= found.temperature <= WARMEST:
         raise QuantityError(
-            f"the {found.name} at {format_celsius(found.temperature)}",
-            f"air from {format_celsius(COLDEST)} to {format_celsius(WARMEST)}",
+            say(
+                "the {place} at {temperature}",
+                place=found.name,
+                temperature=format_celsius(found.temperature),
+            ),
+            say(
+                "air from {low} to {high}",
+                low=format_celsius(COLDEST),
+                high=format_celsius(WARMEST),
+            ),
         )
     return found
 
