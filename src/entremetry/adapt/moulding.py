@@ -98,8 +98,10 @@ def _renamed_mould(
     changes: tuple[Change, ...] = ()
     if mould.id != build.reckoning.dessert.mould.id:
         text = edited(text, ("mould",), mould.id)
-        told = f"{mould.name} ({mould.id}), which has the same cavity"
-        changes = (Change(component="", line="", kind="mould", text=told, because="as asked for"),)
+        told = say("{mould} ({id}), which has the same cavity", mould=mould.name, id=mould.id)
+        changes = (
+            Change(component="", line="", kind="mould", text=told, because=say("as asked for")),
+        )
     if pieces is None:
         return text, changes
     text, more = pieces_text(text, pieces, reckon, kitchen)
