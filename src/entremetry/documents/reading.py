@@ -12,6 +12,7 @@ from typing import Any
 import yaml
 
 from entremetry.documents.building import A_MAPPING, Builder
+from entremetry.documents.parser_words import parser_words
 from entremetry.documents.tree import Tree
 from entremetry.errors import DocumentError, Fault
 from entremetry.words import decimal, say
@@ -54,7 +55,7 @@ def _events(text: str, file: str) -> Iterator[yaml.Event]:
         yield from yaml.parse(text, Loader=_LOADER)
     except yaml.MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
-        problem = " ".join(filter(None, (error.context, error.problem)))
+        problem = " ".join(parser_words(said) for said in (error.context, error.problem) if said)
         line = min(mark.line, text.rstrip().count("\n")) + 1 if mark else None
         raise _no_yaml(file, line, problem) from error
     except (yaml.YAMLError, UnicodeError, ValueError) as error:
