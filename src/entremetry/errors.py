@@ -21,6 +21,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 
+from entremetry.words import either, say, say_as, say_as_later
+
 
 class EntremetryError(Exception):
     """Anything the product refuses, with a message for the person who asked."""
@@ -40,13 +42,18 @@ class Fault:
     nearest: tuple[str, ...] = ()
 
     def __str__(self) -> str:
-        place = [self.file or "document"]
+        place = [self.file or say("document")]
         if self.line is not None:
-            place.append(f"line {self.line}")
+            place.append(say("line {number}", number=self.line))
         if self.field:
             place.append(self.field)
-        text = f"{', '.join(place)}: found {self.found}; accepted: {self.accepted}"
-        return text + did_you_mean(self.nearest)
+        told = say(
+            "{place}: found {found}; accepted: {accepted}",
+            place=", ".join(place),
+            found=self.found,
+            accepted=self.accepted,
+        )
+        return told + did_you_mean(self.nearest)
 
 
 class DocumentError(EntremetryError):
@@ -64,21 +71,47 @@ class QuantityError(EntremetryError, ValueError):
         self.found = found
         self.accepted = accepted
         self.nearest = tuple(nearest)
-        super().__init__(f"found {found}; accepted: {accepted}{did_you_mean(self.nearest)}")
+        told = say("found {found}; accepted: {accepted}", found=found, accepted=accepted)
+        super().__init__(told + did_you_mean(self.nearest))
 
 
 class UnknownName(EntremetryError, LookupError):
-    """A name that nothing bears, with the nearest names that something does."""
+    """A name that nothing bears, with the nearest names that something does.
 
-    def __init__(self, thing: str, name: str, known: Iterable[str]) -> None:
-        self.thing = thing
+    `thing` is one of `THINGS`, with the fields that stand in it.
+    """
+
+    def __init__(self, thing: str, name: str, known: Iterable[str], **fields: str) -> None:
+        self.thing = thing.format(**fields) if fields else thing
         self.name = name
         self.nearest = nearest_names(name, known)
-        super().__init__(f"no {thing} is called '{name}'{did_you_mean(self.nearest)}")
+        none = say_as("none", thing, **fields)
+        told = say("no {thing} is called '{name}'", thing=none, name=name)
+        super().__init__(told + did_you_mean(self.nearest))
 
 
 class OutsideRange(EntremetryError, ValueError):
-    """A value outside the range in which a formula holds."""
+    """A value outside the range in which a formula holds.
+
+    `told` has what it is a value of, what was found, and what is accepted, if it is as simple as
+    that.
+    """
+
+    told: tuple[str, str, str] | None = None
+
+    @classmethod
+    def of(cls, what: str, found: str, accepted: str) -> OutsideRange:
+        """The refusal of one value."""
+        error = cls(
+            say(
+                "{what}: found {found}; accepted: {accepted}",
+                what=what,
+                found=found,
+                accepted=accepted,
+            )
+        )
+        error.told = what, found, accepted
+        return error
 
 
 class FitError(EntremetryError):
@@ -118,8 +151,13 @@ class Conflict(StoreError):
         self.started_from = started_from
         self.newest = newest
         super().__init__(
-            f"'{name}' was changed meanwhile: this edit started from revision {started_from}, "
-            f"the newest is {newest}; nothing was written, compare the two and save again"
+            say(
+                "'{name}' was changed meanwhile: this edit started from revision {started_from}, "
+                "the newest is {newest}; nothing was written, compare the two and save again",
+                name=name,
+                started_from=started_from,
+                newest=newest,
+            )
         )
 
 
@@ -135,6 +173,42 @@ def did_you_mean(nearest: Sequence[str]) -> str:
     """Say which names are near, or nothing."""
     if not nearest:
         return ""
-    *most, last = nearest
-    listed = f"{', '.join(most)} or {last}" if most else last
-    return f"; did you mean {listed}?"
+    return say("; did you mean {names}?", names=either(nearest))
+
+
+THINGS = (
+    say_as_later("none", "allergen"),
+    say_as_later("none", "allergen or ingredient"),
+    say_as_later("none", "component"),
+    say_as_later("none", "component of this dessert"),
+    say_as_later("none", "component, line or ingredient of this dessert"),
+    say_as_later("none", "cross-section of a log"),
+    say_as_later("none", "cross-section of a ring"),
+    say_as_later("none", "dessert"),
+    say_as_later("none", "dessert of the plan"),
+    say_as_later("none", "dessert of this menu"),
+    say_as_later("none", "dessert step that can be timed"),
+    say_as_later("none", "ingredient"),
+    say_as_later("none", "ingredient of this dessert"),
+    say_as_later("none", "kitchen"),
+    say_as_later("none", "line of this formula"),
+    say_as_later("none", "line of {component}"),
+    say_as_later("none", "line or ingredient of this dessert"),
+    say_as_later("none", "measure of a formula"),
+    say_as_later("none", "measure of {ingredient}"),
+    say_as_later("none", "mould"),
+    say_as_later("none", "mould or vessel"),
+    say_as_later("none", "part that may wait"),
+    say_as_later("none", "place"),
+    say_as_later("none", "plan"),
+    say_as_later("none", "prices"),
+    say_as_later("none", "revision of '{document}'"),
+    say_as_later("none", "shape of a mould"),
+    say_as_later("none", "source"),
+    say_as_later("none", "step of the plan"),
+    say_as_later("none", "step that can be timed"),
+    say_as_later("none", "symptom"),
+    say_as_later("none", "task of this plan"),
+    say_as_later("none", "vessel"),
+)
+"""Whatever can be called by a wrong name; a language says each as it does after 'no'."""

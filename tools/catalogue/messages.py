@@ -15,6 +15,7 @@ from babel.messages.pofile import read_po, write_po
 
 from entremetry.labels.english_names import allergen_names, european_names
 from entremetry.larder.spoken_name import CONTEXT
+from entremetry.sources.range import QUANTITY
 from entremetry.store.larder_file import open_larder
 
 SOURCE = Path(__file__).parents[2] / "src" / "entremetry"
@@ -58,6 +59,8 @@ def fresh() -> Catalog:
 
 def in_data() -> Iterator[tuple[str, str, str]]:
     """Yield every message that stands in data, with its file and its context."""
+    for name, _, message, _, _ in extract_from_dir(SOURCE, METHODS[:1], {}, {"Range": (1,)}):
+        yield name, message, QUANTITY
     for ingredient in open_larder():
         yield "store/data/larder.sqlite", ingredient.name, CONTEXT
     for name in european_names():

@@ -14,6 +14,7 @@ from entremetry.formula.measure import Measure
 from entremetry.formula.measures import USUAL, measure_named
 from entremetry.formula.wish import Wish, kept
 from entremetry.physics.gelatine import BloomRule
+from entremetry.words import quoted, say, say_later
 
 NUMBER = re.compile(r"([+\-−]?)\s*(\d+(?:[.,]\d+)?)\s*(\S*)")
 TEMPERATURES = ("°C", "C", "c", "°c")
@@ -79,7 +80,7 @@ def room(asked: Asked, component: Component) -> Room:
         line = line_named(component, name)
         ends[line.name] = (line.mass, line.mass)
     for text in asked.bounds:
-        name, ends_text = _parts(text, "LINE=LOW..HIGH, such as cream-35=250..400 g")
+        name, ends_text = _parts(text, say_later("LINE=LOW..HIGH, such as cream-35=250..400 g"))
         low, high = _span(ends_text, text)
         ends[line_named(component, name).name] = (
             0.0 if low is None else _mass(low, text),
@@ -98,7 +99,12 @@ def line_named(component: Component, name: str) -> Line:
     by_name = [line for line in component.lines if line.name == name]
     found = by_name or of_ingredient
     if len(found) != 1:
-        raise UnknownName(f"line of {component.name}", name, [ln.name for ln in component.lines])
+        raise UnknownName(
+            "line of {component}",
+            name,
+            [ln.name for ln in component.lines],
+            component=component.name,
+        )
     return found[0]
 
 
@@ -108,7 +114,9 @@ def _keep(name: str, before: dict[str, float | None]) -> Wish:
 
 
 def _target(text: str, before: dict[str, float | None]) -> Wish:
-    name, value = _parts(text, "NAME=VALUE, such as fat=30 %, sugars=-20 % or brix=28..32")
+    name, value = _parts(
+        text, say_later("NAME=VALUE, such as fat=30 %, sugars=-20 % or brix=28..32")
+    )
     measure = measure_named(name)
     now = _there(measure, before)
     if ".." in value:
@@ -116,7 +124,7 @@ def _target(text: str, before: dict[str, float | None]) -> Wish:
         low = -math.inf if low_text is None else _value(low_text, measure, now, text)
         high = math.inf if high_text is None else _value(high_text, measure, now, text)
         if low > high:
-            raise QuantityError(f"'{text}'", "two ends, the lower one first")
+            raise QuantityError(quoted(text), say("two ends, the lower one first"))
         return Wish(measure=measure, aim=min(max(now, low), high), low=low, high=high)
     aim = _value(value, measure, now, text)
     half = measure.tolerance(aim)
@@ -126,17 +134,19 @@ def _target(text: str, before: dict[str, float | None]) -> Wish:
 def _there(measure: Measure, before: dict[str, float | None]) -> float:
     value = before[measure.name]
     if value is None:
-        accepted = "a measure that this component has: it is too dry or too strong for that one"
-        raise QuantityError(f"'{measure.name}'", accepted)
+        accepted = say(
+            "a measure that this component has: it is too dry or too strong for that one"
+        )
+        raise QuantityError(quoted(measure.name), accepted)
     return value
 
 
 def _value(text: str, measure: Measure, now: float, whole: str) -> float:
     """A value in the unit of its measure, or with a sign and % a change relative to now."""
     found = NUMBER.fullmatch(text.strip())
-    accepted = f"a number in {measure.unit}, or a change such as -20 %"
+    accepted = say("a number in {unit}, or a change such as -20 %", unit=measure.unit)
     if found is None:
-        raise QuantityError(f"'{whole}'", accepted)
+        raise QuantityError(quoted(whole), accepted)
     sign, digits, unit = found.groups()
     number = float(digits.replace(",", ".")) * (-1.0 if sign in ("-", "−") else 1.0)
     if sign and unit == "%":
@@ -144,27 +154,30 @@ def _value(text: str, measure: Measure, now: float, whole: str) -> float:
     if measure.name == "yield" and unit in KILOGRAMS:
         return _above_zero(number * KILOGRAMS[unit], whole)
     if unit not in ("", measure.unit, *(TEMPERATURES if measure.unit == "°C" else ())):
-        raise QuantityError(f"'{whole}'", accepted)
+        raise QuantityError(quoted(whole), accepted)
     return measure.read(number)
 
 
 def _mass(text: str, whole: str) -> float:
     found = NUMBER.fullmatch(text.strip())
     if found is None or found[3] not in KILOGRAMS or found[1] in ("-", "−"):
-        raise QuantityError(f"'{whole}'", "masses in g or kg, such as cream-35=250..400 g")
+        raise QuantityError(
+            quoted(whole),
+            say("masses in g or kg, such as {example}", example="cream-35=250..400 g"),
+        )
     return float(found[2].replace(",", ".")) * KILOGRAMS[found[3]]
 
 
 def _above_zero(value: float, whole: str) -> float:
     if not value > 0.0:
-        raise QuantityError(f"'{whole}'", "more than nothing")
+        raise QuantityError(quoted(whole), say("more than nothing"))
     return value
 
 
 def _parts(text: str, accepted: str) -> tuple[str, str]:
     name, equals, value = text.partition("=")
     if not (equals and name.strip() and value.strip()):
-        raise QuantityError(f"'{text}'", accepted)
+        raise QuantityError(quoted(text), say(accepted))
     return name.strip(), value.strip()
 
 
@@ -174,7 +187,7 @@ def _span(text: str, whole: str) -> tuple[str | None, str | None]:
     if not dots:
         return low, low
     if not low and not high:
-        raise QuantityError(f"'{whole}'", "LOW..HIGH, of which one may be left out")
+        raise QuantityError(quoted(whole), say("LOW..HIGH, of which one may be left out"))
     unit = high.lstrip("+-−0123456789.,")
     if low and low[-1:].isdigit():
         low += unit

@@ -53,8 +53,12 @@ def cut_inside(
             return cut
         inset += STEP
     raise FitError(
-        f"{name} finds no room: no base wider than {length(LEAST)} lies flat there",
-        parts=(name, "the mould"),
+        say(
+            "{name} finds no room: no base wider than {least} lies flat there",
+            name=name,
+            least=length(LEAST),
+        ),
+        parts=(name, say("the mould")),
         missing=0.0,
     )
 

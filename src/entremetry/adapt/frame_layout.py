@@ -113,9 +113,13 @@ def _require_set(wanted: Wanted) -> None:
     for part in wanted.build.upward:
         if is_soft(part) and wanted.build.form.is_vessel and not wanted.build.is_set(part):
             raise FitError(
-                f"{part.component.name} holds nothing that sets it, so it would run out of the cut "
-                f"sides of bars from {wanted.mould.name}; it can be an insert inside the mousse of "
-                "a mould, or stay in a vessel",
+                say(
+                    "{name} holds nothing that sets it, so it would run out of the cut sides of "
+                    "bars from {mould}; it can be an insert inside the mousse of a mould, or stay "
+                    "in a vessel",
+                    name=part.component.name,
+                    mould=wanted.mould.name,
+                ),
                 parts=(part.component.name, wanted.mould.name),
                 missing=0.0,
             )
@@ -136,8 +140,13 @@ def _strewn(layout: Layout, wanted: Wanted) -> None:
 def _no_bars(wanted: Wanted) -> FitError:
     portions = wanted.portions
     return FitError(
-        f"{wanted.mould.name} gives no bar of {format_length(portions.length)} × "
-        f"{format_length(portions.width)} with a mousse in it; a larger frame or a mould would do",
-        parts=("one bar", wanted.mould.name),
+        say(
+            "{mould} gives no bar of {length} × {width} with a mousse in it; "
+            "a larger frame or a mould would do",
+            mould=wanted.mould.name,
+            length=format_length(portions.length),
+            width=format_length(portions.width),
+        ),
+        parts=(say("one bar"), wanted.mould.name),
         missing=0.0,
     )

@@ -18,6 +18,7 @@ from entremetry.errors import EntremetryError, FitError
 from entremetry.kitchen.shape_building import build
 from entremetry.kitchen.shape_document import ShapeDocument
 from entremetry.shapes import Box, Log, Ring, Solid, thinnest_wall
+from entremetry.words import say
 
 WALL = 0.010  # m of mousse around an insert: common_practice
 WALL_SHARE = 0.28  # of the height or half the width of a small mould, where 10 mm is too much
@@ -245,13 +246,19 @@ def _piled(
 def _no_room(nest: Nest, wanted: float, name: str, mould: str) -> FitError:
     missing = max(0.0, LEAST_HEIGHT - nest.room)
     return FitError(
-        f"{name} finds no room in {mould}: with {length(nest.wall)} of wall all round there is no "
-        f"insert of about {wanted * 1e6:.0f} ml, the same share as before, that can be turned out "
-        "whole",
+        say(
+            "{name} finds no room in {mould}: with {wall} of wall all round there is no insert of "
+            "about {volume} ml, the same share as before, that can be turned out whole",
+            name=name,
+            mould=mould,
+            wall=length(nest.wall),
+            volume=f"{wanted * 1e6:.0f}",
+        ),
         parts=(name, mould),
         missing=missing,
     )
 
 
 def _no_mesh(name: str) -> bytes:
-    raise FitError(f"no mesh such as {name} is fitted", parts=(name, "the mould"), missing=0.0)
+    told = say("no mesh such as {name} is fitted", name=name)
+    raise FitError(told, parts=(name, say("the mould")), missing=0.0)

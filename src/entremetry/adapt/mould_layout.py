@@ -66,15 +66,22 @@ def _outer(wanted: Wanted) -> Part:
     outer, mould = wanted.build.outer, wanted.mould
     if outer is None:
         raise FitError(
-            f"there is no mousse that could fill {mould.name} and stand out of it; a glass or a "
-            "dish would do",
-            parts=("the mousse", mould.name),
+            say(
+                "there is no mousse that could fill {mould} and stand out of it; "
+                "a glass or a dish would do",
+                mould=mould.name,
+            ),
+            parts=(say("the mousse"), mould.name),
             missing=0.0,
         )
     if wanted.build.form.is_vessel and not wanted.build.is_set(outer):
         raise FitError(
-            f"{outer.component.name} holds nothing that sets it, so it cannot stand out of "
-            f"{mould.name}; another glass or dish would do, or gelatine in it",
+            say(
+                "{name} holds nothing that sets it, so it cannot stand out of {mould}; "
+                "another glass or dish would do, or gelatine in it",
+                name=outer.component.name,
+                mould=mould.name,
+            ),
             parts=(outer.component.name, mould.name),
             missing=0.0,
         )

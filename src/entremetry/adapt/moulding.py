@@ -29,7 +29,7 @@ from entremetry.documents import edited, read_tree, removed
 from entremetry.errors import FitError
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.kitchen.mould import Mould
-from entremetry.words import decimal, say, say_count
+from entremetry.words import decimal, say, say_as, say_count
 
 ORDER = ("mould", "pieces", "placement", "method", "time", "text", "caution")
 MOST_TRIED = 8
@@ -247,8 +247,14 @@ def _tell_assembly(layout: Layout, wanted: Wanted) -> None:
 
 def _with_nearest(error: FitError, build: Build, mould: Mould, others: Iterable[Mould]) -> FitError:
     names = [f"{each.id} ({each.name})" for each in _that_fit(build, mould, others)]
-    nearest = f"; the nearest that would do: {' or '.join(names)}" if names else ""
-    return FitError(f"{error}{nearest}", parts=error.parts, missing=error.missing)
+    if not names:
+        return FitError(str(error), parts=error.parts, missing=error.missing)
+    told = say(
+        "{problem}; the nearest that would do: {names}",
+        problem=error,
+        names=say_as("between two choices", " or ").join(names),
+    )
+    return FitError(told, parts=error.parts, missing=error.missing)
 
 
 def _that_fit(build: Build, mould: Mould, others: Iterable[Mould]) -> Iterator[Mould]:

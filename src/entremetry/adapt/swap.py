@@ -21,8 +21,9 @@ from entremetry.larder.generic import Generic
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.physics.gelatine import BloomRule
+from entremetry.words import quoted, say, say_later
 
-ACCEPTED = "OLD=NEW or OLD=NEW+ANOTHER, ids or names of ingredients"
+ACCEPTED = say_later("OLD=NEW or OLD=NEW+ANOTHER, ids or names of ingredients")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,7 +58,7 @@ def read_swap(text: str) -> Swap:
     old, equals, new = text.partition("=")
     names = tuple(name.strip() for name in new.split("+"))
     if not (equals and old.strip() and all(names)):
-        raise QuantityError(f"'{text}'", ACCEPTED)
+        raise QuantityError(quoted(text), say(ACCEPTED))
     return Swap(old=old.strip(), new=names)
 
 
@@ -133,7 +134,12 @@ def _free_name(name: str, taken: Collection[str]) -> str:
 def _one(name: str, larder: Larder) -> Ingredient:
     found = larder.resolve(name)
     if isinstance(found, Generic):
-        raise QuantityError(f"'{name}'", f"{found.question} one of: {', '.join(found.choices)}")
+        accepted = say(
+            "{question} one of: {names}",
+            question=say(found.question),
+            names=", ".join(found.choices),
+        )
+        raise QuantityError(quoted(name), accepted)
     return found
 
 

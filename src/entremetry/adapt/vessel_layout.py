@@ -236,8 +236,11 @@ def _base_entry(layout: Layout, part: Part, cut: dict[str, str], thickness: floa
 
 def _too_shallow(wanted: Wanted, part: Part) -> FitError:
     return FitError(
-        f"{wanted.mould.name} is too shallow for all layers: nothing is left for "
-        f"{part.component.name}",
+        say(
+            "{mould} is too shallow for all layers: nothing is left for {name}",
+            mould=wanted.mould.name,
+            name=part.component.name,
+        ),
         parts=(part.component.name, wanted.mould.name),
         missing=LEAST_LAYER,
     )

@@ -12,6 +12,7 @@ from entremetry.agenda.moulding import AT_ONCE
 from entremetry.agenda.record import Record
 from entremetry.errors import ProblemError, did_you_mean, nearest_names
 from entremetry.planning import Done, History, Person, Problem, Running, Task, Window
+from entremetry.words import say
 
 LASTS_AT_MOST = 30 * 1440
 """Minutes of the longest task that can be told of."""
@@ -81,12 +82,17 @@ def require_known(problem: Problem, record: Record) -> None:
     lengths = dict(record.lasts)
     told = dict.fromkeys([*(e.task for e in record.entries), *record.again, *lengths])
     faults = [
-        f"no task is called '{name}'{did_you_mean(nearest_names(name, known))}"
+        say("no task is called '{name}'", name=name) + did_you_mean(nearest_names(name, known))
         for name in told
         if name not in known
     ]
     faults += [
-        f"task '{name}' lasts {minutes} minutes; accepted: 0 to {LASTS_AT_MOST}"
+        say(
+            "task '{name}' lasts {minutes} minutes; accepted: 0 to {most}",
+            name=name,
+            minutes=minutes,
+            most=LASTS_AT_MOST,
+        )
         for name, minutes in lengths.items()
         if not 0 <= minutes <= LASTS_AT_MOST
     ]

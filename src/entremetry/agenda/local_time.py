@@ -7,9 +7,9 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from entremetry.errors import QuantityError
-from entremetry.words import say, weekday_and_date
+from entremetry.words import quoted, say, say_later, weekday_and_date
 
-WRITTEN = "a local date and time, such as 2026-11-28 19:00"
+WRITTEN = say_later("a local date and time, such as 2026-11-28 19:00")
 FIRST_YEAR, LAST_YEAR = 1970, 2999
 
 
@@ -27,12 +27,13 @@ def local_time(text: str, zone: ZoneInfo) -> datetime:
     try:
         found = datetime.fromisoformat(text.strip())
     except ValueError:
-        raise QuantityError(repr(text), WRITTEN) from None
+        raise QuantityError(quoted(text), say(WRITTEN)) from None
     if len(text.strip()) <= len("2026-11-28"):
-        raise QuantityError(f"{text!r}, a day without an hour", WRITTEN)
+        raise QuantityError(say("'{text}', a day without an hour", text=text), say(WRITTEN))
     if not FIRST_YEAR <= found.year <= LAST_YEAR:
         raise QuantityError(
-            f"{text!r}, in the year {found.year}", f"a year from {FIRST_YEAR} to {LAST_YEAR}"
+            say("'{text}', in the year {year}", text=text, year=found.year),
+            say("a year from {first} to {last}", first=FIRST_YEAR, last=LAST_YEAR),
         )
     found = found.replace(second=0, microsecond=0)
     if found.tzinfo is not None:
@@ -40,7 +41,8 @@ def local_time(text: str, zone: ZoneInfo) -> datetime:
     local = found.replace(tzinfo=zone)
     if not _exists(local):
         raise QuantityError(
-            f"{text!r}, which the clocks of {zone.key} leave out", "an hour that exists that day"
+            say("'{text}', which the clocks of {zone} leave out", text=text, zone=zone.key),
+            say("an hour that exists that day"),
         )
     return local
 
@@ -81,7 +83,8 @@ class Clock:
             If the moment does not tell its zone.
         """
         if moment.tzinfo is None:
-            raise QuantityError(f"{moment:%Y-%m-%d %H:%M} without a zone", "a time with its zone")
+            found = say("{moment} without a zone", moment=f"{moment:%Y-%m-%d %H:%M}")
+            raise QuantityError(found, say("a time with its zone"))
         return int(elapsed(self.origin, moment).total_seconds() // 60)
 
     def moment(self, minute: int) -> datetime:

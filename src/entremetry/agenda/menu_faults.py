@@ -9,6 +9,7 @@ from entremetry.agenda.menu import Menu
 from entremetry.errors import ProblemError
 from entremetry.kitchen.calendar_fields import a_time_zone
 from entremetry.planning import Plan
+from entremetry.words import say
 
 
 def require_whole(menu: Menu, plan: Plan | None) -> None:
@@ -30,15 +31,21 @@ def require_whole(menu: Menu, plan: Plan | None) -> None:
 def menu_faults(menu: Menu) -> Iterator[str]:
     """Yield what a menu does not tell."""
     if menu.origin.tzinfo is None:
-        yield "its beginning has no zone"
+        yield say("its beginning has no zone")
     served = {service.task for service in menu.problem.services}
-    yield from (f"'{d.name}' is never served" for d in menu.dishes if d.serving not in served)
+    yield from (
+        say("'{name}' is never served", name=dish.name)
+        for dish in menu.dishes
+        if dish.serving not in served
+    )
     told = dict(menu.words)
     tasks = menu.problem.all_tasks
-    yield from (f"task '{task.id}' has no words" for task in tasks if task.id not in told)
+    yield from (say("task '{id}' has no words", id=t.id) for t in tasks if t.id not in told)
     named = {thing.id for thing in menu.things}
     resources = (resource.id for resource in menu.problem.resources)
-    yield from (f"resource '{name}' has no name" for name in resources if name not in named)
+    yield from (
+        say("resource '{id}' has no name", id=name) for name in resources if name not in named
+    )
 
 
 def plan_faults(menu: Menu, plan: Plan) -> Iterator[str]:
@@ -47,9 +54,13 @@ def plan_faults(menu: Menu, plan: Plan) -> Iterator[str]:
     placed = Counter(each.task for each in plan.placed)
     for task in problem.tasks:
         if placed[task.id] != 1:
-            yield f"task '{task.id}' is placed {placed[task.id]} times; accepted: once"
+            yield say(
+                "task '{id}' is placed {number} times; accepted: once",
+                id=task.id,
+                number=placed[task.id],
+            )
     known = {task.id for task in problem.all_tasks}
-    yield from (f"no task is called '{name}'" for name in placed if name not in known)
+    yield from (say("no task is called '{name}'", name=n) for n in placed if n not in known)
     people = {person.id for person in problem.people}
     hands = dict.fromkeys(hand.person for each in plan.placed for hand in each.hands)
-    yield from (f"no person is called '{name}'" for name in hands if name not in people)
+    yield from (say("no person is called '{name}'", name=n) for n in hands if n not in people)

@@ -12,6 +12,7 @@ from entremetry.dessert.placement import InsertPlacement
 from entremetry.errors import QuantityError
 from entremetry.kitchen.mould import Mould
 from entremetry.planning import Batches
+from entremetry.words import say
 
 AT_ONCE = 240
 """Minutes: work that may not stop for as long belongs to one round."""
@@ -58,10 +59,20 @@ class Moulding:
         if self.rounds > MOST_ROUNDS:
             enough = math.ceil(self.cavities / self.per_tray / MOST_ROUNDS)
             raise QuantityError(
-                f"{self.rounds} rounds of the mould '{self.name}' for {self.cavities} cavities "
-                f"with {self.owned} of its trays",
-                f"{MOST_ROUNDS} rounds at most; plan fewer pieces, or list this mould in the "
-                f"kitchen as owned {enough} times",
+                say(
+                    "{rounds} rounds of the mould '{mould}' for {cavities} cavities "
+                    "with {owned} of its trays",
+                    rounds=self.rounds,
+                    mould=self.name,
+                    cavities=self.cavities,
+                    owned=self.owned,
+                ),
+                say(
+                    "{most} rounds at most; plan fewer pieces, or list this mould in the "
+                    "kitchen as owned {enough} times",
+                    most=MOST_ROUNDS,
+                    enough=enough,
+                ),
             )
 
     @property

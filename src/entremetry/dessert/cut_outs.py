@@ -14,7 +14,7 @@ from entremetry.method.shaping import Bake, Cut, Roll
 from entremetry.method.step import Step
 from entremetry.quantities import format_length
 from entremetry.shapes.cutting import Cutting, discs_in_rectangle, rectangles_in_rectangle
-from entremetry.words import say, say_later
+from entremetry.words import decimal, say, say_later
 
 PATTERNS = {
     "grid": say_later("grid"),
@@ -73,9 +73,13 @@ def cut_outs(placement: BasePlacement, name: str, count: int, mass: BaseMass) ->
     if cutting.count == 0:
         missing = _missing(placement, sheet)
         raise FitError(
-            f"not one {name} fits on its sheet of {_size(sheet.length, sheet.width)}: "
-            f"{missing * 1e3:.1f} mm are missing",
-            parts=(name, "its sheet"),
+            say(
+                "not one {name} fits on its sheet of {size}: {missing} mm are missing",
+                name=name,
+                size=_size(sheet.length, sheet.width),
+                missing=decimal(f"{missing * 1e3:.1f}"),
+            ),
+            parts=(name, say("its sheet")),
             missing=missing,
         )
     rolled = mass.raw * count * sheet_share(placement, cutting)

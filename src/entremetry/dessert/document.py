@@ -13,6 +13,7 @@ from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.larder.own import OwnIngredient
 from entremetry.method.step import Step
 from entremetry.quantities.fields import Density, Length, LengthFromZero
+from entremetry.words import say
 
 VERSION = 1
 MAX_PIECES = 10_000
@@ -63,7 +64,7 @@ def _line(value: Any) -> Any:
         return {"amount": value}
     if isinstance(value, dict | LineDocument):
         return value
-    accepted = "an amount with its unit, such as 240 g, or a mapping such as {amount: 240 g}"
+    accepted = say("an amount with its unit, such as 240 g, or a mapping such as {amount: 240 g}")
     raise QuantityError(shown(value), accepted)
 
 

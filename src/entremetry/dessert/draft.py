@@ -274,14 +274,21 @@ WHOSE = say_later("Whose cups and spoons are meant?")
 
 
 def _require_lines(pasted: tuple[PastedComponent, ...]) -> None:
-    accepted = "lines such as '240 g blackcurrant purée', one ingredient a line"
+    field = say("pasted text")
+    accepted = say("lines such as '240 g blackcurrant purée', one ingredient a line")
     if not pasted:
-        raise DocumentError([Fault(field="pasted text", found="nothing", accepted=accepted)])
+        raise DocumentError([Fault(field=field, found=say("nothing"), accepted=accepted)])
     most = max(len(component.lines) for component in pasted)
     if most > MOST_LINES or len(pasted) > MOST_COMPONENTS:
-        found = f"{len(pasted)} headings, with up to {most} lines under one"
-        accepted = f"up to {MOST_COMPONENTS} headings with up to {MOST_LINES} lines each"
-        raise DocumentError([Fault(field="pasted text", found=found, accepted=accepted)])
+        found = say(
+            "{number} headings, with up to {most} lines under one", number=len(pasted), most=most
+        )
+        accepted = say(
+            "up to {number} headings with up to {most} lines each",
+            number=MOST_COMPONENTS,
+            most=MOST_LINES,
+        )
+        raise DocumentError([Fault(field=field, found=found, accepted=accepted)])
 
 
 def _is_density(text: str) -> bool:

@@ -117,7 +117,7 @@ def _sizes(wanted: Wanted) -> tuple[str, tuple[str, ...]] | None:
         if generic is not None and generic.measures:
             size = " ".join(words[:start]).casefold()
             fitting = tuple(m for m in generic.measures if m.startswith(size))
-            return generic.question, fitting or generic.measures
+            return say(generic.question), fitting or generic.measures
     return None
 
 

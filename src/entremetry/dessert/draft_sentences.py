@@ -42,9 +42,10 @@ class Sentences:
             If there are more steps than a method holds.
         """
         if len(self.steps) > MOST_STEPS:
-            found = f"{len(self.steps)} steps"
-            accepted = f"up to {MOST_STEPS} steps"
-            raise DocumentError([Fault(field="pasted text", found=found, accepted=accepted)])
+            found = say("{number} steps", number=len(self.steps))
+            accepted = say("up to {number} steps", number=MOST_STEPS)
+            field = say("pasted text")
+            raise DocumentError([Fault(field=field, found=found, accepted=accepted)])
         shared: dict[str, list[StepDraft]] = {owner: [] for owner in (*self.names, ASSEMBLY, "")}
         for number, step in enumerate(self.steps, start=1):
             sentence = self._sentence(number, step)

@@ -9,9 +9,22 @@ from typing import Any
 from entremetry.dessert.placed import Inclusion, InsertWall
 from entremetry.errors import FitError
 from entremetry.shapes import Solid, WallThickness, gap_between, thinnest_wall
+from entremetry.words import decimal, say, say_later
 
 TOUCHING = 1e-6  # m
 POINTS_ACROSS = 60  # an insert is measured at so many points along its longest side
+TOO_LARGE = {
+    "rim": say_later(
+        "{name} does not fit into the mould: it is {excess} mm too large towards the rim"
+    ),
+    "closed end": say_later(
+        "{name} does not fit into the mould: it is {excess} mm too large towards the closed end"
+    ),
+    "side": say_later(
+        "{name} does not fit into the mould: it is {excess} mm too large towards the side"
+    ),
+}
+"""An insert that is too large, by the part of the cavity it is nearest to."""
 
 
 def insert_walls(cavity: Solid, inclusions: Sequence[Inclusion]) -> tuple[InsertWall, ...]:
@@ -31,7 +44,7 @@ def require_no_overlap(cavity: Solid, inclusions: Sequence[Inclusion]) -> None:
     for part in inclusions:
         above = part.high - cavity.height
         if above > TOUCHING:
-            raise overlap(part.name, "the rim of the mould", above)
+            raise overlap(part.name, say("the rim of the mould"), above)
     for index, one in enumerate(inclusions):
         for two in inclusions[index + 1 :]:
             shared = min(one.high, two.high) - max(one.low, two.low)
@@ -42,8 +55,13 @@ def require_no_overlap(cavity: Solid, inclusions: Sequence[Inclusion]) -> None:
 def overlap(one: str, two: str, missing: float) -> FitError:
     """Refusal of two parts that share some millimetres of height."""
     return FitError(
-        f"{one} and {two} overlap: {missing * 1e3:.1f} mm are missing; "
-        "make one of them thinner, move it, or take a deeper mould",
+        say(
+            "{one} and {two} overlap: {missing} mm are missing; "
+            "make one of them thinner, move it, or take a deeper mould",
+            one=one,
+            two=two,
+            missing=decimal(f"{missing * 1e3:.1f}"),
+        ),
         parts=(one, two),
         missing=missing,
     )
@@ -54,9 +72,12 @@ def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
     wall = _thinnest(*solids, part.low, part.aside, part.turned)
     if wall.thinnest < -TOUCHING:
         raise FitError(
-            f"{part.name} does not fit into the mould: it is "
-            f"{-wall.thinnest * 1e3:.1f} mm too large towards the {wall.towards}",
-            parts=(part.name, "the mould"),
+            say(
+                TOO_LARGE[wall.towards],
+                name=part.name,
+                excess=decimal(f"{-wall.thinnest * 1e3:.1f}"),
+            ),
+            parts=(part.name, say("the mould")),
             missing=-wall.thinnest,
         )
     return InsertWall(inclusion=part, thinnest=wall.thinnest, towards=wall.towards)

@@ -6,6 +6,7 @@ from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import BalanceError, UnknownName
 from entremetry.quantities import format_mass
+from entremetry.words import say
 
 
 def pieces_from(reckoning: Reckoning, ingredient: str, have: float) -> int:
@@ -22,7 +23,12 @@ def pieces_from(reckoning: Reckoning, ingredient: str, have: float) -> int:
     if _wanted(reckoning, ingredient_id, 1) > have:
         one = format_mass(_wanted(reckoning, ingredient_id, 1))
         raise BalanceError(
-            f"{format_mass(have)} of {ingredient} is not enough for one piece, which takes {one}"
+            say(
+                "{have} of {ingredient} is not enough for one piece, which takes {one}",
+                have=format_mass(have),
+                ingredient=ingredient,
+                one=one,
+            )
         )
     low, high = 1, MAX_PIECES
     while low < high:

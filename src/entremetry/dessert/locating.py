@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import replace
@@ -10,8 +9,8 @@ from dataclasses import replace
 from entremetry.dessert.document import ComponentDocument, DessertDocument
 from entremetry.documents.tree import Path, Tree, field_text
 from entremetry.errors import BalanceError, DocumentError, Fault, FitError, OutsideRange
-
-_STEP = re.compile(r", step (\d+),")
+from entremetry.method.step_names import step_name
+from entremetry.words import say
 
 
 @contextmanager
@@ -23,11 +22,15 @@ def located(document: DessertDocument, tree: Tree, *, file: str) -> Iterator[Non
         raise DocumentError(refiled(fault, tree, file) for fault in error.faults) from None
     except FitError as error:
         place = _place(tree, file, _placement(document, error.parts))
-        message = f"{place}: {error}"
+        message = _told(place, error)
         raise FitError(message, parts=error.parts, missing=error.missing) from error
     except (BalanceError, OutsideRange) as error:
         place = _place(tree, file, _component(document, str(error)))
-        raise type(error)(f"{place}: {error}") from error
+        raise type(error)(_told(place, error)) from error
+
+
+def _told(place: str, error: Exception) -> str:
+    return say("{place}: {problem}", place=place, problem=error)
 
 
 def refiled(fault: Fault, tree: Tree, file: str) -> Fault:
@@ -40,7 +43,7 @@ def refiled(fault: Fault, tree: Tree, file: str) -> Fault:
 
 def _place(tree: Tree, file: str, path: Path) -> str:
     line = tree.line(path) if path else None
-    words = [file, f"line {line}" if line else "", field_text(path)]
+    words = [file, say("line {number}", number=line) if line else "", field_text(path)]
     return ", ".join(word for word in words if word)
 
 
@@ -56,16 +59,18 @@ def _placement(document: DessertDocument, parts: tuple[str, str]) -> Path:
 def _component(document: DessertDocument, message: str) -> Path:
     """Which component, and which of its steps, a message begins with."""
     for component_id, component in document.components.items():
-        if message.startswith((f"{component.name}, ", f"{component.name}: ")):
+        if message.startswith((f"{component.name}, ", *_headed(component.name))):
             return ("components", component_id, *_step(component, message))
     return ()
 
 
 def _step(component: ComponentDocument, message: str) -> Path:
-    found = _STEP.match(message, len(component.name))
-    if found:
-        return ("method", int(found[1]) - 1)
     for index, step in enumerate(component.method):
-        if step.id and message.startswith(f"{component.name}, {step.id}: "):
+        if message.startswith(_headed(f"{component.name}, {step_name(step, index + 1)}")):
             return ("method", index)
     return ()
+
+
+def _headed(name: str) -> tuple[str, str]:
+    """How a message about something begins, with or without a space before the colon."""
+    return f"{name}: ", f"{name} : "

@@ -17,6 +17,7 @@ from entremetry.dessert.pasted_facts import fact_of
 from entremetry.documents.saved_page import typed_nodes, types_of
 from entremetry.errors import DocumentError, Fault
 from entremetry.quantities import format_duration
+from entremetry.words import say
 
 RECIPE = "Recipe"
 LONGEST_NAME = 120
@@ -58,13 +59,18 @@ def page_recipe(text: str, *, file: str = "saved page") -> PageRecipe:
     found = typed_nodes(text, wanted=RECIPE, file=file)
     with_lines = [node for node in found if _ingredients(node)]
     if not with_lines:
-        said = "a recipe without ingredients" if found else "no recipe in its structured data"
-        accepted = "a page with a schema.org Recipe; or paste its lines and steps as text"
+        said = (
+            say("a recipe without ingredients")
+            if found
+            else say("no recipe in its structured data")
+        )
+        accepted = say("a page with a schema.org Recipe; or paste its lines and steps as text")
         raise _refused(file, said, accepted)
     first, *others = with_lines
     lines = [*_facts(first), "", *_ingredients(first), *_steps(first)]
     if len(lines) > MOST_LINES:
-        raise _refused(file, f"a recipe of {len(lines)} lines", f"up to {MOST_LINES} lines")
+        said = say("a recipe of {number} lines", number=len(lines))
+        raise _refused(file, said, say("up to {number} lines", number=MOST_LINES))
     return PageRecipe(
         name=next(_texts(first.get("name")), "")[:LONGEST_NAME],
         text="\n".join(lines).strip() + "\n",
@@ -159,4 +165,5 @@ def _texts(value: Any) -> Iterator[str]:
 
 
 def _refused(file: str, found: str, accepted: str) -> DocumentError:
-    return DocumentError([Fault(file=file, field="saved page", found=found, accepted=accepted)])
+    field = say("saved page")
+    return DocumentError([Fault(file=file, field=field, found=found, accepted=accepted)])

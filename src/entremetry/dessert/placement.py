@@ -15,6 +15,7 @@ from entremetry.quantities.fields import (
     MassPerArea,
     Volume,
 )
+from entremetry.words import say
 
 ComponentId = Annotated[str, Field(max_length=80)]
 
@@ -42,7 +43,7 @@ class LayerPlacement(_Placed):
     @model_validator(mode="after")
     def _one_measure(self) -> LayerPlacement:
         if sum(given is not None for given in (self.height, self.volume, self.mass)) != 1:
-            raise ValueError("exactly one of height, volume and mass")
+            raise ValueError(say("exactly one of height, volume and mass"))
         return self
 
 
@@ -65,7 +66,7 @@ class InsertPlacement(_Placed):
     @model_validator(mode="after")
     def _one_depth(self) -> InsertPlacement:
         if self.below_rim is not None and self.from_closed_end is not None:
-            raise ValueError("below_rim or from_closed_end, not both")
+            raise ValueError(say("below_rim or from_closed_end, not both"))
         return self
 
 
@@ -92,7 +93,7 @@ class DiscCutOut(BaseModel):
     @model_validator(mode="after")
     def _hole_is_smaller(self) -> DiscCutOut:
         if self.hole_diameter >= self.diameter:
-            raise ValueError("a hole_diameter smaller than the diameter")
+            raise ValueError(say("a hole_diameter smaller than the diameter"))
         return self
 
 
@@ -134,7 +135,7 @@ class CoatingPlacement(_Placed):
     @model_validator(mode="after")
     def _one_measure(self) -> CoatingPlacement:
         if (self.film is None) == (self.per_area is None):
-            raise ValueError("exactly one of film and per_area")
+            raise ValueError(say("exactly one of film and per_area"))
         return self
 
 
@@ -149,7 +150,7 @@ class SoakPlacement(_Placed):
     @model_validator(mode="after")
     def _one_measure(self) -> SoakPlacement:
         if (self.mass is None) == (self.per_area is None):
-            raise ValueError("exactly one of mass and per_area")
+            raise ValueError(say("exactly one of mass and per_area"))
         return self
 
 

@@ -18,6 +18,7 @@ from entremetry.dessert.placement import (
 from entremetry.errors import FitError
 from entremetry.kitchen.shape_building import build
 from entremetry.shapes import Solid
+from entremetry.words import decimal, say
 
 NOTHING = 1e-9  # m3
 
@@ -30,7 +31,7 @@ class _Front:
     direction: int
     cursor: float = field(init=False)
     taken: float = field(init=False)
-    last: str = "the mould"
+    last: str = field(default_factory=lambda: say("the mould"))
 
     def __post_init__(self) -> None:
         self.cursor = self.taken = self.end
@@ -188,9 +189,14 @@ class _Placing:
         name = self._name(component)
         missing = excess / self.cavity.area_at(self.cavity.height / 2.0)
         return FitError(
-            f"{name} does not fit into the mould: {excess * 1e6:.0f} ml too much, "
-            f"about {missing * 1e3:.1f} mm of height; take less of it or a deeper mould",
-            parts=(name, "the mould"),
+            say(
+                "{name} does not fit into the mould: {excess} ml too much, "
+                "about {missing} mm of height; take less of it or a deeper mould",
+                name=name,
+                excess=decimal(f"{excess * 1e6:.0f}"),
+                missing=decimal(f"{missing * 1e3:.1f}"),
+            ),
+            parts=(name, say("the mould")),
             missing=missing,
         )
 
@@ -211,7 +217,7 @@ class _Placing:
         if self.filled[-1].volume <= NOTHING:
             name = self._name(placement.component)
             raise FitError(
-                f"nothing is left for {name}: the other parts fill the mould",
+                say("nothing is left for {name}: the other parts fill the mould", name=name),
                 parts=(name, self.top.last),
                 missing=max(0.0, low - high),
             )

@@ -9,7 +9,7 @@ from typing import Any
 
 from entremetry.errors import QuantityError, nearest_names
 from entremetry.quantities import parse_length, parse_mass
-from entremetry.words import say, say_later
+from entremetry.words import quoted, say, say_later
 
 PLACES = (
     ("filling", say_later("It fills what is left in the mould")),
@@ -87,16 +87,16 @@ def _measures(place: str, size: str, moulds: Mapping[str, Any]) -> dict[str, Any
 
 def _shape(size: str, moulds: Mapping[str, Any]) -> dict[str, Any]:
     if size not in moulds:
-        accepted = "the id of a mould of the shelf"
-        raise QuantityError(f"'{size}'", accepted, nearest_names(size, moulds))
+        accepted = say("the id of a mould of the shelf")
+        raise QuantityError(quoted(size), accepted, nearest_names(size, moulds))
     return dict(moulds[size])
 
 
 def _base(size: str) -> dict[str, Any]:
     sides = [side.strip() for side in re.split(r"[×x*]", size)]
-    accepted = "diameter × thickness, or length × width × thickness, each with its unit"
+    accepted = say("diameter × thickness, or length × width × thickness, each with its unit")
     if len(sides) not in {2, 3}:
-        raise QuantityError(f"'{size}'", accepted)
+        raise QuantityError(quoted(size), accepted)
     for side in sides:
         parse_length(side)
     if len(sides) == 2:

@@ -6,6 +6,7 @@ from entremetry.dessert.dessert import Dessert
 from entremetry.errors import FitError
 from entremetry.quantities import format_length
 from entremetry.shapes.cutting import bars_in_frame
+from entremetry.words import say
 
 
 def pieces_per_cavity(dessert: Dessert) -> int:
@@ -28,8 +29,12 @@ def pieces_per_cavity(dessert: Dessert) -> int:
     room = min(solid.length, solid.width) - 2.0 * portions.trim
     missing = max(0.0, min(portions.length, portions.width) - room)
     raise FitError(
-        f"not one portion of {format_length(portions.length)} × {format_length(portions.width)} "
-        f"comes out of {dessert.mould.name}",
-        parts=("the portion", dessert.mould.name),
+        say(
+            "not one portion of {length} × {width} comes out of {mould}",
+            length=format_length(portions.length),
+            width=format_length(portions.width),
+            mould=dessert.mould.name,
+        ),
+        parts=(say("the portion"), dessert.mould.name),
         missing=missing,
     )

@@ -26,8 +26,11 @@ from entremetry.larder.generic import Generic
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
 from entremetry.larder.own import own_ingredients
+from entremetry.words import quoted, say, say_later
 
 Path = tuple[str | int, ...]
+
+_A_COMPONENT = say_later("a component of this dessert")
 
 
 def resolve(
@@ -125,8 +128,10 @@ class _Resolving:
         if wanted not in moulds:
             if mould_id is not None:
                 raise UnknownName("mould", wanted, moulds)
-            accepted = "the id of a mould of the kitchen or the built-in shelf, or one written out"
-            self._fault(("mould",), f"'{wanted}'", accepted, nearest_names(wanted, moulds))
+            accepted = say(
+                "the id of a mould of the kitchen or the built-in shelf, or one written out"
+            )
+            self._fault(("mould",), quoted(wanted), accepted, nearest_names(wanted, moulds))
             return None
         return moulds[wanted]
 
@@ -144,10 +149,11 @@ class _Resolving:
 
     def _line(self, path: Path, name: str, line: LineDocument) -> Line | None:
         if line.ask:
-            self._fault(path, f"an open question: {line.ask}", self._answers(name, line))
+            found = say("an open question: {question}", question=line.ask)
+            self._fault(path, found, self._answers(name, line))
             return None
         if line.component and line.ingredient:
-            self._fault(path, "an ingredient and a component", "one of the two")
+            self._fault(path, say("an ingredient and a component"), say("one of the two"))
             return None
         if line.component:
             return self._component_line(path, name, line, line.component)
@@ -155,11 +161,15 @@ class _Resolving:
 
     def _answers(self, name: str, line: LineDocument) -> str:
         """What an open question can be answered with."""
-        wanted = "the answer written into this line, and its 'ask' taken out"
+        wanted = say("the answer written into this line, and its 'ask' taken out")
         with suppress(UnknownName):
             found = self.larder.resolve(line.ingredient or name)
             if isinstance(found, Generic):
-                return f"{wanted}; the ingredient is one of: {', '.join(found.choices)}"
+                return say(
+                    "{wanted}; the ingredient is one of: {names}",
+                    wanted=wanted,
+                    names=", ".join(found.choices),
+                )
         return wanted
 
     def _component_line(
@@ -168,7 +178,7 @@ class _Resolving:
         known = self.document.components
         if component not in known:
             nearest = nearest_names(component, known)
-            self._fault(path, f"'{component}'", "a component of this dessert", nearest)
+            self._fault(path, quoted(component), say(_A_COMPONENT), nearest)
             return None
         mass = self._weigh(path, line.amount, None)
         if mass is None:
@@ -179,12 +189,18 @@ class _Resolving:
         try:
             found = self.larder.resolve(line.ingredient or name)
         except UnknownName as unknown:
-            accepted = "an ingredient of the larder, or one of your own under 'ingredients'"
-            self._fault(path, f"'{unknown.name}'", accepted, unknown.nearest)
+            accepted = say(
+                "an ingredient of the larder, or one of your own under '{key}'", key="ingredients"
+            )
+            self._fault(path, quoted(unknown.name), accepted, unknown.nearest)
             return None
         if isinstance(found, Generic):
-            accepted = f"{found.question} one of: {', '.join(found.choices)}"
-            self._fault(path, f"'{line.ingredient or name}'", accepted)
+            accepted = say(
+                "{question} one of: {names}",
+                question=say(found.question),
+                names=", ".join(found.choices),
+            )
+            self._fault(path, quoted(line.ingredient or name), accepted)
             return None
         mass = self._weigh(path, line.amount, found)
         if mass is None:
@@ -197,30 +213,30 @@ class _Resolving:
         except QuantityError as error:
             self._fault(path, error.found, error.accepted, error.nearest)
         except UnknownName as unknown:
-            self._fault(path, f"'{amount}'", _weighable(unknown.thing, ingredient), unknown.nearest)
+            self._fault(path, quoted(amount), _weighable(ingredient), unknown.nearest)
         return None
 
     def _check_answered(self) -> None:
         for index, question in enumerate(self.document.ask):
-            accepted = "the answer written into the document, and this line taken out"
-            self._fault(("ask", index), f"an open question: {question}", accepted)
+            found = say("an open question: {question}", question=question)
+            accepted = say("the answer written into the document, and this line taken out")
+            self._fault(("ask", index), found, accepted)
 
     def _check_placement(self) -> None:
         known = self.document.components
         if not self.document.placement:
-            accepted = "at least one component, such as {component: ..., as: filling}"
-            self._fault(("placement",), "nothing placed", accepted)
+            accepted = say("at least one component, such as {component: ..., as: filling}")
+            self._fault(("placement",), say("nothing placed"), accepted)
         fillings = 0
         for index, placement in enumerate(self.document.placement):
             path: Path = ("placement", index)
             if placement.component not in known:
                 nearest = nearest_names(placement.component, known)
-                self._fault(
-                    path, f"'{placement.component}'", "a component of this dessert", nearest
-                )
+                self._fault(path, quoted(placement.component), say(_A_COMPONENT), nearest)
             fillings += isinstance(placement, FillingPlacement)
             if isinstance(placement, FillingPlacement) and fillings > 1:
-                self._fault(path, "a second filling", "one filling at most: the others are layers")
+                accepted = say("one filling at most: the others are layers")
+                self._fault(path, say("a second filling"), accepted)
             if isinstance(placement, SoakPlacement):
                 self._check_soaked(path, placement)
             if isinstance(placement, InsertPlacement):
@@ -231,9 +247,11 @@ class _Resolving:
         if placement.on not in bases:
             nearest = nearest_names(placement.on, bases)
             accepted = (
-                f"a base that is placed: {', '.join(bases)}" if bases else "a base; none is placed"
+                say("a base that is placed: {names}", names=", ".join(bases))
+                if bases
+                else say("a base; none is placed")
             )
-            self._fault((*path, "on"), f"'{placement.on}'", accepted, nearest)
+            self._fault((*path, "on"), quoted(placement.on), accepted, nearest)
 
     def _check_shape(self, path: Path, placement: InsertPlacement) -> None:
         try:
@@ -250,15 +268,20 @@ class _Resolving:
             return tuple(TopologicalSorter(made_from).static_order())
         except CycleError as error:
             circle = list(reversed(error.args[1]))
-            found = f"a circle: {', which is made from '.join(circle)}"
-            accepted = "components that are not made from themselves"
+            found = say("a circle: {circle}", circle=say(", which is made from ").join(circle))
+            accepted = say("components that are not made from themselves")
             self._fault(("components", circle[0], "formula"), found, accepted)
             return ()
 
 
-def _weighable(thing: str, ingredient: Ingredient | None) -> str:
+def _weighable(ingredient: Ingredient | None) -> str:
     """What an amount may be: a mass, a volume, or a count of what the larder can weigh."""
     units = [w.measure for w in ingredient.household] if ingredient else []
     counted = [measure for measure in units if not measure.startswith("us ")]
-    known = f"a {thing} ({', '.join(counted)}), " if counted else ""
-    return f"{known}a mass or a volume"
+    if ingredient is None or not counted:
+        return say("a mass or a volume")
+    return say(
+        "a measure of {ingredient} ({measures}), a mass or a volume",
+        ingredient=ingredient.name,
+        measures=", ".join(counted),
+    )

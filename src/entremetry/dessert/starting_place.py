@@ -14,6 +14,7 @@ from entremetry.dessert.placing_answer import PLACES
 from entremetry.errors import QuantityError
 from entremetry.kitchen.shape_document import Box, ShapeDocument
 from entremetry.quantities import format_length
+from entremetry.words import one_of, quoted, say
 
 SHAPES = (*("cylinder", "hemisphere", "cap", "sphere", "cone", "ellipsoid", "box", "log", "ring"),)
 """Shapes of an insert that are drawn from their measures alone."""
@@ -43,7 +44,7 @@ def starting_place(
     """
     entry = {"component": component, "as": place}
     if place == "soak" and base is None:
-        raise QuantityError("a soak without a base", "a base in the mould first")
+        raise QuantityError(say("a soak without a base"), say("a base in the mould first"))
     starts: dict[str, dict[str, Any]] = {
         "filling": {},
         "layer": {"height": _written(room.height / 4.0)},
@@ -54,7 +55,7 @@ def starting_place(
         "garnish": {"mass": "2 g"},
     }
     if place not in starts:
-        raise QuantityError(f"'{place[:40]}'", f"one of {', '.join(IN_THE_MOULD)}")
+        raise QuantityError(quoted(place[:40]), one_of(IN_THE_MOULD))
     return entry | starts[place]
 
 
@@ -67,7 +68,7 @@ def starting_shape(kind: str, room: Room) -> dict[str, Any]:
         If it is none of `SHAPES`.
     """
     if kind not in SHAPES:
-        raise QuantityError(f"'{kind[:40]}'", f"one of {', '.join(SHAPES)}")
+        raise QuantityError(quoted(kind[:40]), one_of(SHAPES))
     across = WALL * room.width
     measures: Mapping[str, float] = {
         "diameter": across,

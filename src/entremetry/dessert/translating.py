@@ -11,7 +11,7 @@ from entremetry.dessert.document import DessertDocument
 from entremetry.dessert.reading import read_dessert
 from entremetry.documents import Tree, field_text, removed
 from entremetry.errors import DocumentError, Fault, nearest_names
-from entremetry.words import languages
+from entremetry.words import languages, say
 
 M = TypeVar("M", bound=BaseModel)
 FIELD = "translations"
@@ -101,8 +101,8 @@ def _foreign(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fault
                 file=file,
                 line=tree.line((FIELD, code)),
                 field=field_text((FIELD, code)),
-                found=f"the language '{code}'",
-                accepted=f"a language there is: {', '.join(known)}",
+                found=say("the language '{code}'", code=code),
+                accepted=say("a language there is: {names}", names=", ".join(known)),
             )
 
 
@@ -115,8 +115,8 @@ def _strangers(document: DessertDocument, tree: Tree, file: str) -> Iterator[Fau
                     file=file,
                     line=tree.line((FIELD, code, each)),
                     field=field_text((FIELD, code)),
-                    found=f"'{each}', which the document says nowhere",
-                    accepted="a text of this document, as it is written there",
+                    found=say("'{text}', which the document says nowhere", text=each),
+                    accepted=say("a text of this document, as it is written there"),
                     nearest=nearest_names(_key(each), said),
                 )
 

@@ -6,6 +6,7 @@ from entremetry.dessert.region import region_of
 from entremetry.errors import QuantityError
 from entremetry.larder.ingredient import Ingredient
 from entremetry.quantities import Kind, parse_amount
+from entremetry.words import quoted, say
 
 
 def mass_of_amount(text: str, ingredient: Ingredient | None, *, measures: str | None) -> float:
@@ -25,7 +26,8 @@ def mass_of_amount(text: str, ingredient: Ingredient | None, *, measures: str | 
     if amount.kind is Kind.MASS and amount.si is not None:
         return amount.si
     if ingredient is None:
-        raise QuantityError(f"'{text}'", "a mass: another component goes in by weight")
+        accepted = say("a mass: another component goes in by weight")
+        raise QuantityError(quoted(text), accepted)
     if amount.kind is Kind.VOLUME and amount.si is not None:
         for weight in ingredient.household:
             if weight.measure == amount.unit:

@@ -12,10 +12,13 @@ import yaml
 from entremetry.documents.scalars import NotFinite, scalar
 from entremetry.documents.tree import Path, Tree, field_text, shown
 from entremetry.errors import DocumentError, Fault
+from entremetry.words import say, say_later
 
+A_MAPPING = say_later("one YAML mapping, such as 'name: Pear log'")
 DEEPEST = 20
 MOST_PARTS = 20_000
 MOST_FAULTS = 50
+_WRITTEN_OUT = say_later("the value itself, written out")
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]")
 
 
@@ -48,7 +51,7 @@ class Builder:
         if isinstance(event, yaml.DocumentStartEvent):
             self._start_document(line)
         elif isinstance(event, yaml.AliasEvent):
-            self._fault(line, f"the alias '*{event.anchor}'", "the value itself, written out")
+            self._fault(line, say("the alias '*{name}'", name=event.anchor), say(_WRITTEN_OUT))
             self._put_or_name(line)
         elif isinstance(event, yaml.NodeEvent):
             self._take_node(event, line)
@@ -58,8 +61,8 @@ class Builder:
     def tree(self) -> Tree:
         """Return what was built; raise DocumentError if anything was wrong."""
         if not self.faults and not isinstance(self.root, dict):
-            found = "an empty document" if self.root is None else shown(self.root)
-            self._fault(1, found, "one YAML mapping, such as 'name: Pear log'")
+            found = say("an empty document") if self.root is None else shown(self.root)
+            self._fault(1, found, say(A_MAPPING))
         if self.faults:
             raise DocumentError(self.faults)
         return Tree(data=self.root, lines=MappingProxyType(self.lines))
@@ -67,13 +70,14 @@ class Builder:
     def _start_document(self, line: int) -> None:
         self.documents += 1
         if self.documents > 1:
-            self._stop(line, "a second document after '---'", "one document in a file")
+            self._stop(line, say("a second document after '---'"), say("one document in a file"))
 
     def _take_node(self, event: yaml.NodeEvent, line: int) -> None:
         """Take a scalar or the start of a mapping or list."""
         self.parts += 1
         if self.parts > MOST_PARTS:
-            self._stop(line, f"more than {MOST_PARTS} parts", f"at most {MOST_PARTS}")
+            found = say("more than {number} parts", number=MOST_PARTS)
+            self._stop(line, found, say("at most {number}", number=MOST_PARTS))
         self._refuse_marks(event, line)
         if isinstance(event, yaml.ScalarEvent):
             self._take_scalar(event, line)
@@ -83,15 +87,15 @@ class Builder:
     def _refuse_marks(self, event: Any, line: int) -> None:
         """Refuse anchors and tags, which a recipe has no use for."""
         if event.anchor is not None:
-            self._fault(line, f"the anchor '&{event.anchor}'", "the value itself, written out")
+            self._fault(line, say("the anchor '&{name}'", name=event.anchor), say(_WRITTEN_OUT))
         if event.tag is not None:
-            self._fault(line, f"the tag '{event.tag}'", "a value without a tag")
+            self._fault(line, say("the tag '{name}'", name=event.tag), say("a value without a tag"))
 
     def _take_scalar(self, event: yaml.ScalarEvent, line: int) -> None:
         """Put a text, number, truth or nothing; or keep a key for the value that follows."""
         text = event.value
         if _CONTROL.search(text):
-            self._fault(line, "a control character", "plain text")
+            self._fault(line, say("a control character"), say("plain text"))
             text = _CONTROL.sub("", text)
         inside = self.open[-1] if self.open else None
         if inside and isinstance(inside.content, dict) and inside.key is None:
@@ -106,7 +110,8 @@ class Builder:
         try:
             return scalar(text)
         except NotFinite:
-            self._fault(line, f"{shown(text)}, which is no finite number", "a finite number")
+            found = say("{value}, which is no finite number", value=shown(text))
+            self._fault(line, found, say("a finite number"))
             return None
 
     def _take_key(self, inside: _Open, key: str, line: int) -> None:
@@ -114,18 +119,20 @@ class Builder:
         inside.key, inside.line = key, line
         if isinstance(inside.content, dict) and key in inside.content:
             first = self.lines.get((*inside.path, key))
-            found = f"the key '{key}' a second time (first on line {first})"
-            self._fault(line, found, "each key once")
+            found = say("the key '{key}' a second time (first on line {line})", key=key, line=first)
+            self._fault(line, found, say("each key once"))
         if key == "<<":
-            self._fault(line, "the merge key '<<'", "the values themselves, written out")
+            found = say("the merge key '<<'")
+            self._fault(line, found, say("the values themselves, written out"))
 
     def _start_collection(self, content: dict[str, Any] | list[Any], line: int) -> None:
         """Put an empty mapping or list and go inside."""
         inside = self.open[-1] if self.open else None
         if inside and isinstance(inside.content, dict) and inside.key is None:
-            self._stop(line, "a mapping or list as a key", "a text as a key")
+            self._stop(line, say("a mapping or list as a key"), say("a text as a key"))
         if len(self.open) >= DEEPEST:
-            self._stop(line, f"parts nested more than {DEEPEST} deep", f"at most {DEEPEST}")
+            found = say("parts nested more than {number} deep", number=DEEPEST)
+            self._stop(line, found, say("at most {number}", number=DEEPEST))
         self._put(content, line)
         self.open.append(_Open(path=self.last_path, content=content))
 

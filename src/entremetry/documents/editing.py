@@ -15,6 +15,7 @@ from entremetry.documents.rendering import block_lines
 from entremetry.documents.splicing import spliced_in, spliced_name, spliced_order, spliced_out
 from entremetry.documents.tree import Path, copied, field_text
 from entremetry.errors import DocumentError, Fault
+from entremetry.words import say
 
 _FILE = "document"
 _LONG = 4096
@@ -103,8 +104,8 @@ def written(data: dict[str, Any], *, block: Collection[str] = ("formula",)) -> s
     """Write a new document; mappings under a key of `block` get a line for each entry."""
     text = "\n".join(block_lines(data, 0, block)) + "\n" if data else "{}\n"
     if not _same(read_tree(text, file=_FILE).data, data):
-        accepted = "texts, numbers, truths, lists, and mappings whose keys are texts"
-        raise DocumentError([Fault(field="", found="no plain data", accepted=accepted)])
+        accepted = say("texts, numbers, truths, lists, and mappings whose keys are texts")
+        raise DocumentError([Fault(field="", found=say("no plain data"), accepted=accepted)])
     return text
 
 
@@ -119,8 +120,8 @@ def _accepted(
         result = attempt()
         if result is not None and _says(result, wanted):
             return result
-    found = "a layout in which this part cannot be changed"
-    raise DocumentError([Fault(field="", found=found, accepted="a change by hand")])
+    found = say("a layout in which this part cannot be changed")
+    raise DocumentError([Fault(field="", found=found, accepted=say("a change by hand"))])
 
 
 def _says(text: str, wanted: dict[str, Any]) -> bool:
@@ -207,7 +208,7 @@ def _move(root: Any, path: Path, to: int) -> None:
     last: Any = path[-1]
     _inside(root, last, path)
     if not 0 <= to < len(root):
-        accepted = f"a place from 1 to {len(root)}"
+        accepted = say("a place from 1 to {number}", number=len(root))
         raise DocumentError([Fault(field=field_text(path), found=f"{to + 1}", accepted=accepted)])
     if isinstance(root, list):
         root.insert(to, root.pop(last))
@@ -226,7 +227,7 @@ def _rename(root: Any, path: Path, name: str) -> None:
     old = path[-1]
     _inside(root, old, path)
     if name in root and name != old:
-        accepted = f"a name that is free in {field_text(path[:-1])}"
+        accepted = say("a name that is free in {field}", field=field_text(path[:-1]))
         raise DocumentError([Fault(field=field_text(path), found=name, accepted=accepted)])
     for key in list(root):
         root[name if key == old else key] = root.pop(key)
@@ -243,5 +244,7 @@ def _inside(root: Any, part: str | int, path: Path) -> Any:
 
 def _no_part(path: Path) -> DocumentError:
     """Say that a path leads nowhere."""
-    fault = Fault(field=field_text(path), found="no such part", accepted="a part that is there")
+    fault = Fault(
+        field=field_text(path), found=say("no such part"), accepted=say("a part that is there")
+    )
     return DocumentError([fault])

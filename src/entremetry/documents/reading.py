@@ -11,17 +11,18 @@ from typing import Any
 
 import yaml
 
-from entremetry.documents.building import Builder
+from entremetry.documents.building import A_MAPPING, Builder
 from entremetry.documents.keeping import kept
+from entremetry.documents.parser_words import parser_words
 from entremetry.documents.tree import Tree, copied
 from entremetry.errors import DocumentError, Fault
+from entremetry.words import decimal, say
 
 LARGEST = 1_000_000
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 _CONTROL = re.compile(
     "[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff\ufeff\ufffe\uffff]"
 )
-_MAPPING = "one YAML mapping, such as 'name: Pear log'"
 
 
 def read_tree(text: str, *, file: str) -> Tree:
@@ -47,14 +48,16 @@ def _tree(text: str, file: str) -> Tree:
 def _require_plain_text(text: str, file: str) -> None:
     """Refuse a text that is too large, empty, or holds control characters."""
     if len(text) > LARGEST or len(text.encode("utf-8", "replace")) > LARGEST:
-        raise _refused(file, None, f"{len(text) / 1e6:.1f} million characters", "at most 1 MB")
+        millions = decimal(f"{len(text) / 1e6:.1f}")
+        found = say("{number} million characters", number=millions)
+        raise _refused(file, None, found, say("at most 1 MB"))
     control = _CONTROL.search(text)
     if control:
         line = text.count("\n", 0, control.start()) + 1
-        found = f"the control character U+{ord(control[0]):04X}"
-        raise _refused(file, line, found, "plain text")
+        found = say("the control character {code}", code=f"U+{ord(control[0]):04X}")
+        raise _refused(file, line, found, say("plain text"))
     if not text.strip():
-        raise _refused(file, 1, "an empty document", _MAPPING)
+        raise _refused(file, 1, say("an empty document"), say(A_MAPPING))
 
 
 def _events(text: str, file: str) -> Iterator[yaml.Event]:
@@ -63,11 +66,16 @@ def _events(text: str, file: str) -> Iterator[yaml.Event]:
         yield from yaml.parse(text, Loader=_LOADER)
     except yaml.MarkedYAMLError as error:
         mark = error.problem_mark or error.context_mark
-        problem = " ".join(filter(None, (error.context, error.problem)))
+        problem = " ".join(parser_words(said) for said in (error.context, error.problem) if said)
         line = min(mark.line, text.rstrip().count("\n")) + 1 if mark else None
-        raise _refused(file, line, f"no YAML: {problem}", _MAPPING) from error
+        raise _no_yaml(file, line, problem) from error
     except (yaml.YAMLError, UnicodeError, ValueError) as error:
-        raise _refused(file, None, f"no YAML: {error}", _MAPPING) from error
+        raise _no_yaml(file, None, str(error)) from error
+
+
+def _no_yaml(file: str, line: int | None, problem: str) -> DocumentError:
+    """Make an error of what the parser says, which is in its own words."""
+    return _refused(file, line, say("no YAML: {problem}", problem=problem), say(A_MAPPING))
 
 
 def _refused(file: str, line: int | None, found: str, accepted: str) -> DocumentError:

@@ -11,6 +11,7 @@ from itertools import islice
 from typing import Any
 
 from entremetry.errors import DocumentError, Fault
+from entremetry.words import decimal, say
 
 LARGEST_PAGE = 5_000_000
 """Characters of a page that is read."""
@@ -36,8 +37,10 @@ def typed_nodes(text: str, *, wanted: str, file: str) -> tuple[dict[str, Any], .
         nested too deeply, too many objects.
     """
     if len(text) > LARGEST_PAGE:
-        found = f"{len(text)} characters"
-        raise _refused(file, found, f"a page of up to {LARGEST_PAGE / 1e6:g} million characters")
+        found = say("{number} characters", number=len(text))
+        most = decimal(f"{LARGEST_PAGE / 1e6:g}")
+        accepted = say("a page of up to {number} million characters", number=most)
+        raise _refused(file, found, accepted)
     bare = text.lstrip("\ufeff \t\r\n")
     roots = [_parsed(bare, file)] if bare.startswith(("{", "[")) else _of_page(bare, file, wanted)
     return tuple(node for node in _nodes(roots, file) if wanted in types_of(node))
@@ -101,9 +104,10 @@ def _parsed(text: str, file: str) -> Any:
     try:
         return json.loads(text, strict=False)
     except RecursionError:
-        raise _refused(file, "data nested too deeply", f"up to {DEEPEST} levels") from None
+        raise _too_deep(file) from None
     except ValueError as error:
-        raise _refused(file, f"no JSON: {error}"[:200], "JSON-LD that a reader can parse") from None
+        found = say("no JSON: {problem}", problem=error)[:200]
+        raise _refused(file, found, say("JSON-LD that a reader can parse")) from None
 
 
 def _nodes(roots: list[Any], file: str) -> Iterator[dict[str, Any]]:
@@ -116,9 +120,10 @@ def _nodes(roots: list[Any], file: str) -> Iterator[dict[str, Any]]:
             continue
         seen += 1
         if depth > DEEPEST:
-            raise _refused(file, "data nested too deeply", f"up to {DEEPEST} levels")
+            raise _too_deep(file)
         if seen > MOST_NODES:
-            raise _refused(file, f"more than {MOST_NODES} objects", "the data of a recipe")
+            found = say("more than {number} objects", number=MOST_NODES)
+            raise _refused(file, found, say("the data of a recipe"))
         if isinstance(value, dict):
             yield value
         inner = list(value.values()) if isinstance(value, dict) else value
@@ -132,7 +137,8 @@ def _microdata(tree: Any, file: str) -> list[dict[str, Any]]:
     marked = (each for each in tree.iter() if _is_marked(each))
     for number, element in enumerate(marked):
         if number > MOST_NODES:
-            raise _refused(file, f"more than {MOST_NODES} properties", "the data of a recipe")
+            found = say("more than {number} properties", number=MOST_NODES)
+            raise _refused(file, found, say("the data of a recipe"))
         owner = _owner(element, made)
         value: Any = None
         if element.get("itemscope") is not None:
@@ -184,5 +190,11 @@ def _words(element: Any) -> Iterator[str]:
             waiting.append(item.text or "")
 
 
+def _too_deep(file: str) -> DocumentError:
+    found = say("data nested too deeply")
+    return _refused(file, found, say("up to {number} levels", number=DEEPEST))
+
+
 def _refused(file: str, found: str, accepted: str) -> DocumentError:
-    return DocumentError([Fault(file=file, field="saved page", found=found, accepted=accepted)])
+    field = say("saved page")
+    return DocumentError([Fault(file=file, field=field, found=found, accepted=accepted)])

@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from entremetry.words import quoted, say
+
 Path = tuple[str | int, ...]
 
 
@@ -51,13 +53,13 @@ def field_text(path: Path) -> str:
 def shown(value: object, longest: int = 60) -> str:
     """Write a found value shortly, as it stands in the document."""
     if isinstance(value, dict):
-        return f"a mapping of {len(value)}"
+        return say("a mapping of {number}", number=len(value))
     if isinstance(value, list):
-        return f"a list of {len(value)}"
+        return say("a list of {number}", number=len(value))
     if value is None:
-        return "nothing"
+        return say("nothing")
     if isinstance(value, bool):
         return str(value).lower()
     text = " ".join(str(value).split())
     short = text if len(text) <= longest else text[: longest - 1] + "…"
-    return f"'{short}'" if isinstance(value, str) else short
+    return quoted(short) if isinstance(value, str) else short

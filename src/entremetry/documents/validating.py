@@ -9,6 +9,7 @@ from entremetry.documents.known import known_keys
 from entremetry.documents.tree import Path, Tree, field_text
 from entremetry.documents.wording import Wording, wording
 from entremetry.errors import DocumentError, Fault
+from entremetry.words import say_as
 
 if TYPE_CHECKING:
     from pydantic import BaseModel
@@ -78,7 +79,10 @@ def _told(wordings: list[Wording]) -> Wording:
     first = telling[0]
     accepted = tuple(dict.fromkeys(each.accepted for each in telling))
     return Wording(
-        found=first.found, accepted=" or ".join(accepted), nearest=first.nearest, about_type=False
+        found=first.found,
+        accepted=say_as("between two choices", " or ").join(accepted),
+        nearest=first.nearest,
+        about_type=False,
     )
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from entremetry.documents.tree import Tree, shown
 from entremetry.errors import DocumentError, Fault
+from entremetry.words import say
 
 Migration = Callable[[dict[str, Any]], dict[str, Any]]
 
@@ -22,11 +23,14 @@ def at_current_version(
     current = len(migrations) + 1
     version = tree.data.get(key)
     if isinstance(version, bool) or not isinstance(version, int) or version < 1:
-        accepted = f"a first line '{key}: {current}', the version of the format"
+        accepted = say(
+            "a first line '{key}: {version}', the version of the format", key=key, version=current
+        )
         raise _refused(tree, key, file, shown(version), accepted)
     if version > current:
-        found = f"version {version}, made by a newer program"
-        raise _refused(tree, key, file, found, f"version 1 to {current}" if current > 1 else "1")
+        found = say("version {version}, made by a newer program", version=version)
+        accepted = say("version 1 to {version}", version=current) if current > 1 else "1"
+        raise _refused(tree, key, file, found, accepted)
     data = tree.data
     for migration in migrations[version - 1 :]:
         data = migration(data)

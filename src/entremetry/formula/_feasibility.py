@@ -13,6 +13,7 @@ from entremetry.formula._demand import Demand
 from entremetry.formula._least_distance import touching
 from entremetry.formula._model import Model, Row, something_is_left
 from entremetry.physics.arrays import Floats
+from entremetry.words import say
 
 MISSED = -1e-6  # tolerances; a program that falls short by more is a proof
 MOST_BRANCHES = 400
@@ -40,7 +41,8 @@ def reach(built: Model, demands: Sequence[Demand]) -> Reach:
     best: Reach | None = None
     for number, chosen in enumerate(product(*choices)):
         if number >= MOST_BRANCHES:
-            raise SolverError(f"more than {MOST_BRANCHES} ways to meet the demands on ice")
+            told = say("more than {number} ways to meet the demands on ice", number=MOST_BRANCHES)
+            raise SolverError(told)
         found = _nearest(built, [*straight, *(row for rows in chosen for row in rows)])
         if best is None or found.level > best.level:
             best = found
@@ -65,7 +67,9 @@ def _nearest(built: Model, rows: Sequence[Row]) -> Reach:
         method="highs",
     )
     if found.status != 0:
-        raise SolverError(f"the linear program of the demands ended so: {found.message}")
+        raise SolverError(
+            say("the linear program of the demands ended so: {message}", message=found.message)
+        )
     return Reach(level=float(found.x[-1]), at=found.x[:-1])
 
 

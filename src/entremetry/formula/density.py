@@ -6,6 +6,7 @@ from entremetry.errors import BalanceError
 from entremetry.formula.mix import Mix
 from entremetry.physics.component_density import component_density
 from entremetry.sources.range import Range
+from entremetry.words import say
 
 ETHANOL_DENSITY = 789.0  # kg/m3 at 20 °C, crc_handbook_102
 CHOCOLATE_FAT = Range("fat fraction of chocolate", 0.26, 0.43, "kg/kg", "banks_2012")
@@ -117,5 +118,5 @@ def chocolate_density(fat: float) -> float:
 
 def _ratio(mass: float, size: float) -> float:
     if not mass > 0.0:
-        raise BalanceError("nothing has no density: the mix is empty")
+        raise BalanceError(say("nothing has no density: the mix is empty"))
     return mass / size

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from entremetry.errors import BalanceError
+from entremetry.formula._words import number
 from entremetry.formula.density import liquid_density, liquid_volume
 from entremetry.formula.mix import Mix, mixed
+from entremetry.words import decimal, say
 
 KEPT = 0.9  # share of the air that survives folding; 0.85 to 0.95, from_memory
 
@@ -44,8 +46,12 @@ def overrun(liquid: float, foam: float) -> float:
     """
     if not 0.0 < foam <= liquid * (1.0 + 1e-12):
         raise BalanceError(
-            f"cannot whip to {foam / 1000:.3f} g/ml: without air it has {liquid / 1000:.3f} g/ml; "
-            "give a smaller density"
+            say(
+                "cannot whip to {foam} g/ml: without air it has {liquid} g/ml; "
+                "give a smaller density",
+                foam=decimal(f"{foam / 1000:.3f}"),
+                liquid=decimal(f"{liquid / 1000:.3f}"),
+            )
         )
     return max(liquid / foam - 1.0, 0.0)
 
@@ -64,7 +70,11 @@ def whip(mix: Mix, overrun: float) -> Mix:
         If the overrun is negative.
     """
     if not overrun >= 0.0:
-        raise BalanceError(f"an overrun of {overrun * 100:.4g} % is impossible; give 0 % or more")
+        told = say(
+            "an overrun of {percent} % is impossible; give 0 % or more",
+            percent=number(overrun * 100),
+        )
+        raise BalanceError(told)
     return Mix(constituents=mix.constituents, gas=overrun * liquid_volume(mix))
 
 
@@ -88,6 +98,10 @@ def fold(first: Mix, *others: Mix, kept: float = KEPT) -> Mix:
         If `kept` is no fraction.
     """
     if not 0.0 <= kept <= 1.0:
-        raise BalanceError(f"folding cannot keep {kept * 100:.4g} % of the air; give 0 to 100 %")
+        told = say(
+            "folding cannot keep {percent} % of the air; give 0 to 100 %",
+            percent=number(kept * 100),
+        )
+        raise BalanceError(told)
     together = mixed(first, *others)
     return Mix(constituents=together.constituents, gas=together.gas * kept)

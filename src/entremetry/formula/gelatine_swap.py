@@ -8,6 +8,7 @@ from entremetry.errors import BalanceError
 from entremetry.larder.ingredient import Ingredient
 from entremetry.physics.gelatine import BloomRule, equivalent_mass
 from entremetry.physics.gels import AGAR, IOTA, KAPPA, PECTIN_LM, PECTIN_NH, Gel
+from entremetry.words import say
 
 REFERENCE_BLOOM = 200.0
 PROTEIN = 0.856  # kg/kg of gelatine as sold: usda_sr28
@@ -57,7 +58,8 @@ def in_place_of(mass: float, old: Ingredient, new: Ingredient) -> BothRules:
         If one of the two is no gelatine.
     """
     if old.bloom is None or new.bloom is None:
-        raise BalanceError(f"{old.name} and {new.name}: the Bloom of both must be known")
+        told = say("{old} and {new}: the Bloom of both must be known", old=old.name, new=new.name)
+        raise BalanceError(told)
     dry = mass * dry_part(old)
     return BothRules(
         linear=equivalent_mass(dry, old.bloom, new.bloom, BloomRule.LINEAR) / dry_part(new),

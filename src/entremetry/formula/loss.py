@@ -9,11 +9,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from entremetry.errors import BalanceError
-from entremetry.formula._words import grams
+from entremetry.formula._words import grams, number
 from entremetry.formula.brix import brix as brix_of
 from entremetry.formula.brix import soluble_solids
 from entremetry.formula.mix import ROUNDING, Mix
 from entremetry.larder.constituents import Constituents
+from entremetry.words import say, say_as, say_as_later
 
 HIGHEST_BRIX = 88.0
 """About where the boiling table of browne_1912 ends; beyond it sugar is cooked by temperature."""
@@ -27,7 +28,7 @@ def evaporate(mix: Mix, water: float) -> Mix:
     BalanceError
         If there is less water than that, or the amount is negative.
     """
-    return _without_water(mix, water, "evaporate")
+    return _without_water(mix, water, say_as_later("cannot", "evaporate"))
 
 
 def drain(mix: Mix, water: float) -> Mix:
@@ -38,7 +39,7 @@ def drain(mix: Mix, water: float) -> Mix:
     BalanceError
         If there is less water than that, or the amount is negative.
     """
-    return _without_water(mix, water, "drain off")
+    return _without_water(mix, water, say_as_later("cannot", "drain off"))
 
 
 def take_up(mix: Mix, water: float) -> Mix:
@@ -49,7 +50,7 @@ def take_up(mix: Mix, water: float) -> Mix:
     BalanceError
         If the amount is negative.
     """
-    _require_amount(water, "take up")
+    _require_amount(water, say_as_later("cannot", "take up"))
     return _with_water(mix, mix.constituents.water + water)
 
 
@@ -63,14 +64,23 @@ def reduce_to_mass(mix: Mix, mass: float) -> Mix:
     """
     if mass > mix.mass + ROUNDING:
         raise BalanceError(
-            f"cannot reduce to {grams(mass)}: there are only {grams(mix.mass)}; "
-            "give a smaller mass, or leave the reduction out"
+            say(
+                "cannot reduce to {mass}: there are only {there}; "
+                "give a smaller mass, or leave the reduction out",
+                mass=grams(mass),
+                there=grams(mix.mass),
+            )
         )
     driest = mix.mass - mix.constituents.water
     if mass < driest - ROUNDING:
         raise BalanceError(
-            f"cannot reduce {grams(mix.mass)} to {grams(mass)}: without any of its water "
-            f"{grams(driest)} would be left; give at least that"
+            say(
+                "cannot reduce {whole} to {mass}: without any of its water "
+                "{driest} would be left; give at least that",
+                whole=grams(mix.mass),
+                mass=grams(mass),
+                driest=grams(driest),
+            )
         )
     return evaporate(mix, min(max(mix.mass - mass, 0.0), mix.constituents.water))
 
@@ -89,8 +99,12 @@ def reduce_to_brix(mix: Mix, brix: float) -> Mix:
     liquid = soluble_solids(mix) * (100.0 / brix - 1.0)
     if liquid < parts.alcohol:
         raise BalanceError(
-            f"cannot reduce to {brix:.4g} °Brix: {grams(parts.alcohol)} of alcohol stay in it; "
-            "reduce first and add the spirit afterwards"
+            say(
+                "cannot reduce to {brix} °Brix: {alcohol} of alcohol stay in it; "
+                "reduce first and add the spirit afterwards",
+                brix=number(brix),
+                alcohol=grams(parts.alcohol),
+            )
         )
     return evaporate(mix, max(parts.water + parts.alcohol - liquid, 0.0))
 
@@ -103,8 +117,8 @@ def bake(mix: Mix, loss: float) -> Mix:
     BalanceError
         If there is less water than that, or the loss is no fraction.
     """
-    _require_fraction(loss, "bake loss")
-    return _without_water(mix, loss * mix.mass, "bake out")
+    _require_fraction(loss, say_as_later("loss", "bake loss"))
+    return _without_water(mix, loss * mix.mass, say_as_later("cannot", "bake out"))
 
 
 def leave_behind(mix: Mix, mass: float) -> Mix:
@@ -115,11 +129,14 @@ def leave_behind(mix: Mix, mass: float) -> Mix:
     BalanceError
         If that is more than there is, or negative.
     """
-    _require_amount(mass, "leave behind")
+    _require_amount(mass, say_as_later("cannot", "leave behind"))
     if mass > mix.mass + ROUNDING:
         raise BalanceError(
-            f"cannot leave {grams(mass)} behind: there are only {grams(mix.mass)}; "
-            "give less, or a percentage"
+            say(
+                "cannot leave {mass} behind: there are only {there}; give less, or a percentage",
+                mass=grams(mass),
+                there=grams(mix.mass),
+            )
         )
     left = max(1.0 - mass / mix.mass, 0.0) if mix.mass > 0.0 else 1.0
     return Mix(constituents=mix.constituents * left, gas=mix.gas * left)
@@ -133,7 +150,7 @@ def trim(mix: Mix, fraction: float) -> Mix:
     BalanceError
         If it is no fraction.
     """
-    _require_fraction(fraction, "trim")
+    _require_fraction(fraction, say_as_later("loss", "trim"))
     return leave_behind(mix, fraction * mix.mass)
 
 
@@ -153,8 +170,14 @@ def _without_water(mix: Mix, water: float, doing: str) -> Mix:
     there = mix.constituents.water
     if water > there + ROUNDING:
         raise BalanceError(
-            f"cannot {doing} {grams(water)} of water: there are only {grams(there)} of it in "
-            f"{grams(mix.mass)}; give at most that"
+            say(
+                "cannot {do} {water} of water: there are only {there} of it in {whole}; "
+                "give at most that",
+                do=say_as("cannot", doing),
+                water=grams(water),
+                there=grams(there),
+                whole=grams(mix.mass),
+            )
         )
     return _with_water(mix, max(there - water, 0.0))
 
@@ -165,13 +188,19 @@ def _with_water(mix: Mix, water: float) -> Mix:
 
 def _require_amount(mass: float, doing: str) -> None:
     if not mass >= 0.0:
-        raise BalanceError(f"cannot {doing} {grams(mass)}: give a mass of zero or more")
+        do = say_as("cannot", doing)
+        told = say("cannot {do} {mass}: give a mass of zero or more", do=do, mass=grams(mass))
+        raise BalanceError(told)
 
 
 def _require_fraction(fraction: float, what: str) -> None:
     if not 0.0 <= fraction < 1.0:
         raise BalanceError(
-            f"a {what} of {fraction * 100:.4g} % is impossible; give 0 % or more, below 100 %"
+            say(
+                "a {loss} of {percent} % is impossible; give 0 % or more, below 100 %",
+                loss=say_as("loss", what),
+                percent=number(fraction * 100),
+            )
         )
 
 
@@ -179,15 +208,27 @@ def _require_brix(mix: Mix, brix: float) -> None:
     present = brix_of(mix)
     if present == 0.0:
         raise BalanceError(
-            f"cannot reduce to {brix:.4g} °Brix: nothing in it dissolves; give a mass instead"
+            say(
+                "cannot reduce to {brix} °Brix: nothing in it dissolves; give a mass instead",
+                brix=number(brix),
+            )
         )
     if brix > HIGHEST_BRIX:
         raise BalanceError(
-            f"cannot reduce to {brix:.4g} °Brix: above {HIGHEST_BRIX:g} °Brix sugar is cooked by "
-            "temperature; give 'cook-to' with a temperature and the water that evaporates"
+            say(
+                "cannot reduce to {brix} °Brix: above {most} °Brix sugar is cooked by "
+                "temperature; give '{step}' with a temperature and the water that evaporates",
+                brix=number(brix),
+                most=f"{HIGHEST_BRIX:g}",
+                step="cook-to",
+            )
         )
     if not brix >= present * (1.0 - 1e-12):
         raise BalanceError(
-            f"cannot reduce to {brix:.4g} °Brix: it has {present:.3g} °Brix already; "
-            "give more, or leave the reduction out"
+            say(
+                "cannot reduce to {brix} °Brix: it has {present} °Brix already; "
+                "give more, or leave the reduction out",
+                brix=number(brix),
+                present=number(present, 3),
+            )
         )

@@ -10,6 +10,7 @@ from entremetry.errors import BalanceError
 from entremetry.formula.brix import brix
 from entremetry.formula.mix import Mix
 from entremetry.larder.constituents import SUGARS
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +40,7 @@ def metrics(mix: Mix) -> Metrics:
         If there is nothing in the mix.
     """
     if not mix.mass > 0.0:
-        raise BalanceError("nothing has no shares: the mix is empty")
+        raise BalanceError(say("nothing has no shares: the mix is empty"))
     share = mix.constituents * (1.0 / mix.mass)
     return Metrics(
         water=share.water,

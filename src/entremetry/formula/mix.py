@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from math import isfinite
 
 from entremetry.errors import BalanceError
-from entremetry.larder.constituents import NAMES, Constituents
+from entremetry.larder.constituents import NAMES, Constituents, spoken
+from entremetry.words import decimal, say
 
 ROUNDING = 1e-12  # kg; what floating point may leave below nothing
 
@@ -24,11 +25,16 @@ class Mix:
             amount = getattr(self.constituents, name)
             if not isfinite(amount) or amount < -ROUNDING:
                 raise BalanceError(
-                    f"a mix cannot hold {amount * 1000:.4g} g of {name.replace('_', ' ')}: "
-                    "more is taken out than is in it"
+                    say(
+                        "a mix cannot hold {amount} of {constituent}: "
+                        "more is taken out than is in it",
+                        amount=decimal(f"{amount * 1000:.4g} g"),
+                        constituent=spoken(name),
+                    )
                 )
         if not isfinite(self.gas) or self.gas < 0.0:
-            raise BalanceError(f"a mix cannot hold {self.gas * 1e6:.4g} ml of gas")
+            gas = decimal(f"{self.gas * 1e6:.4g} ml")
+            raise BalanceError(say("a mix cannot hold {gas} of gas", gas=gas))
 
     @property
     def mass(self) -> float:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from entremetry.errors import BalanceError
-from entremetry.formula._words import grams
+from entremetry.formula._words import grams, number
 from entremetry.formula.mix import Mix
+from entremetry.words import say
 
 
 def factor_for_mass(wanted: float, available: float) -> float:
@@ -17,7 +18,11 @@ def factor_for_mass(wanted: float, available: float) -> float:
     """
     if not (available > 0.0 and wanted > 0.0):
         raise BalanceError(
-            f"cannot scale {grams(available)} to {grams(wanted)}: both must be more than nothing"
+            say(
+                "cannot scale {available} to {wanted}: both must be more than nothing",
+                available=grams(available),
+                wanted=grams(wanted),
+            )
         )
     return wanted / available
 
@@ -31,5 +36,6 @@ def scaled(mix: Mix, factor: float) -> Mix:
         If the factor is negative.
     """
     if not factor >= 0.0:
-        raise BalanceError(f"cannot scale by {factor:.4g}; give a factor of zero or more")
+        told = say("cannot scale by {factor}; give a factor of zero or more", factor=number(factor))
+        raise BalanceError(told)
     return Mix(constituents=mix.constituents * factor, gas=mix.gas * factor)

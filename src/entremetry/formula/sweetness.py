@@ -9,6 +9,7 @@ from entremetry.errors import BalanceError
 from entremetry.formula.mix import Mix
 from entremetry.larder.constituents import SUGARS, Constituents
 from entremetry.physics.sweetness import RELATIVE, Sweetness
+from entremetry.words import say
 
 UNSPLIT = Sweetness(usual=1.0, low=0.74, high=1.30, source="gaman_sherrington_1990")
 """Sugars that a food table does not split: taken as sucrose; may be glucose or invert sugar."""
@@ -37,7 +38,7 @@ def mix_sweetness(mix: Mix) -> Sweetness:
     what is tasted, and some sugars are sweeter together than apart.
     """
     if not mix.mass > 0.0:
-        raise BalanceError("nothing has no taste: the mix is empty")
+        raise BalanceError(say("nothing has no taste: the mix is empty"))
     parts = mix.constituents * (1.0 / mix.mass)
     return Sweetness(
         usual=_sum(parts, {name: each.usual for name, each in SWEET_PARTS.items()}),

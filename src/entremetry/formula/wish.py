@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from entremetry.errors import BalanceError
 from entremetry.formula.measure import Measure
 from entremetry.formula.state import PARTS
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,11 +26,20 @@ class FormulaLine:
 
     def __post_init__(self) -> None:
         if len(self.adds) != len(PARTS):
-            raise BalanceError(f"{self.name}: a line adds {len(PARTS)} parts, not {len(self.adds)}")
+            raise BalanceError(
+                say(
+                    "{name}: a line adds {wanted} parts, not {found}",
+                    name=self.name,
+                    wanted=len(PARTS),
+                    found=len(self.adds),
+                )
+            )
         if not (self.mass > 0.0 and math.isfinite(self.mass)):
-            raise BalanceError(f"{self.name}: a line starts from a mass above zero")
+            told = say("{name}: a line starts from a mass above zero", name=self.name)
+            raise BalanceError(told)
         if not 0.0 <= self.low <= self.high:
-            raise BalanceError(f"{self.name}: bounds are two masses, the lower one first")
+            told = say("{name}: bounds are two masses, the lower one first", name=self.name)
+            raise BalanceError(told)
 
     @property
     def is_pinned(self) -> bool:
@@ -52,7 +62,8 @@ class Wish:
 
     def __post_init__(self) -> None:
         if not self.low <= self.aim <= self.high:
-            raise BalanceError(f"{self.measure.words}: the aim lies between its ends")
+            named = say(self.measure.words)
+            raise BalanceError(say("{name}: the aim lies between its ends", name=named))
 
     def holds(self, value: float | None) -> bool:
         """Tell whether a value lies within the ends; a breath of rounding is allowed."""

@@ -6,6 +6,7 @@ from datetime import date
 from zoneinfo import available_timezones
 
 from entremetry.errors import QuantityError, nearest_names
+from entremetry.words import quoted, say
 
 
 def a_date(text: str) -> str:
@@ -19,7 +20,7 @@ def a_date(text: str) -> str:
     try:
         date.fromisoformat(text)
     except ValueError:
-        raise QuantityError(repr(text), "a date such as 2026-11-28") from None
+        raise QuantityError(quoted(text), say("a date such as 2026-11-28")) from None
     return text
 
 
@@ -34,5 +35,5 @@ def a_time_zone(name: str) -> str:
     known = available_timezones()
     if name not in known:
         nearest = nearest_names(name, known)
-        raise QuantityError(repr(name), "a time zone such as Europe/Paris", nearest)
+        raise QuantityError(quoted(name), say("a time zone such as Europe/Paris"), nearest)
     return name

@@ -11,6 +11,7 @@ from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.larder.own import OwnIngredient
 from entremetry.physics.support import Support
 from entremetry.quantities.fields import Length, Mass, Temperature, Volume
+from entremetry.words import say
 
 Name = Annotated[str, Field(min_length=1, max_length=120)]
 Count = Annotated[int, Field(strict=True, ge=1, le=100)]
@@ -80,9 +81,9 @@ class FreeHours(_Owned):
     @model_validator(mode="after")
     def _in_order(self) -> FreeHours:
         if self.end <= self.start:
-            raise ValueError("an end later than the start, on the same day")
+            raise ValueError(say("an end later than the start, on the same day"))
         if (self.day is None) == (self.date is None):
-            raise ValueError("either a day of the week or a date")
+            raise ValueError(say("either a day of the week or a date"))
         return self
 
 
@@ -127,5 +128,5 @@ class KitchenDocument(_Owned):
     @classmethod
     def _told_apart(cls, people: list[Person]) -> list[Person]:
         if len({person.name for person in people}) < len(people):
-            raise ValueError("a name of its own for each person")
+            raise ValueError(say("a name of its own for each person"))
         return people

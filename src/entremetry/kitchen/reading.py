@@ -10,6 +10,7 @@ from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.kitchen.kitchen_document import KitchenDocument
 from entremetry.kitchen.mould import Mould, mould
 from entremetry.kitchen.shape_fault import shape_fault
+from entremetry.words import say
 
 
 def read_kitchen(text: str, *, file: str) -> KitchenDocument:
@@ -49,7 +50,8 @@ def moulds_of(
     for index, document in enumerate(kitchen.moulds):
         path: Path = ("moulds", index)
         if document.id in made:
-            told = (f"the id '{document.id}' a second time", "an id of its own for each mould")
+            found = say("the id '{id}' a second time", id=document.id)
+            told = (found, say("an id of its own for each mould"))
             faults.append(_fault((*path, "id"), told, file, tree))
             continue
         try:

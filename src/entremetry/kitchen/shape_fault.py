@@ -2,16 +2,13 @@
 
 from __future__ import annotations
 
-import re
-
-from entremetry.errors import EntremetryError
-
-_TOLD = re.compile(r"(?P<what>.+): found (?P<found>.+?); accepted: (?P<accepted>.+)", re.DOTALL)
+from entremetry.errors import EntremetryError, OutsideRange
+from entremetry.words import say
 
 
 def shape_fault(error: EntremetryError) -> tuple[str, str]:
     """Take 'height of the cap: found 60 mm; accepted: at most 20 mm' apart."""
-    told = _TOLD.fullmatch(str(error))
-    if told is None:
-        return str(error), "measures that make a shape"
-    return f"{told['what']}: {told['found']}", told["accepted"]
+    if not isinstance(error, OutsideRange) or error.told is None:
+        return str(error), say("measures that make a shape")
+    what, found, accepted = error.told
+    return say("{what}: {found}", what=what, found=found), accepted

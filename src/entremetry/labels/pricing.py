@@ -11,6 +11,7 @@ from entremetry.errors import DocumentError, Fault, QuantityError, UnknownName
 from entremetry.labels.price_document import PackPrice, PriceDocument
 from entremetry.larder.ingredient import Ingredient
 from entremetry.larder.larder import Larder
+from entremetry.words import quoted, say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,8 +72,8 @@ def _second(name: str, ingredient: Ingredient, tree: Tree, file: str) -> Fault:
         file=file,
         line=tree.line(path),
         field=field_text(path),
-        found=f"a second price of {ingredient.name}",
-        accepted="one price for each ingredient",
+        found=say("a second price of {ingredient}", ingredient=ingredient.name),
+        accepted=say("one price for each ingredient"),
     )
 
 
@@ -82,9 +83,10 @@ def _fault(name: str, error: UnknownName | QuantityError, tree: Tree, file: str)
         found, accepted = error.found, error.accepted
     elif error.thing == "ingredient":
         path = ("prices", name)
-        found, accepted = f"'{name}'", "an ingredient of the larder or of the dessert"
+        found, accepted = quoted(name), say("an ingredient of the larder or of the dessert")
     else:
-        found, accepted = f"'{error.name}'", "a mass, a volume or a measure of this ingredient"
+        found = quoted(error.name)
+        accepted = say("a mass, a volume or a measure of this ingredient")
     return Fault(
         file=file,
         line=tree.line(path),

@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, fields
 from operator import add, attrgetter, sub
 
+from entremetry.words import say_as, say_as_later
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Constituents:
@@ -97,3 +99,32 @@ _AMOUNTS = attrgetter(*NAMES)
 def _named(amounts: Iterable[float]) -> Constituents:
     """Constituents of amounts in the order of their names."""
     return Constituents(**dict(zip(NAMES, amounts, strict=True)))
+
+
+_SPOKEN = (
+    say_as_later("constituent", "water"),
+    say_as_later("constituent", "protein"),
+    say_as_later("constituent", "cocoa butter"),
+    say_as_later("constituent", "milk fat"),
+    say_as_later("constituent", "other fat"),
+    say_as_later("constituent", "sucrose"),
+    say_as_later("constituent", "glucose"),
+    say_as_later("constituent", "fructose"),
+    say_as_later("constituent", "lactose"),
+    say_as_later("constituent", "maltose"),
+    say_as_later("constituent", "galactose"),
+    say_as_later("constituent", "trehalose"),
+    say_as_later("constituent", "unsplit sugars"),
+    say_as_later("constituent", "polyols"),
+    say_as_later("constituent", "starch"),
+    say_as_later("constituent", "fibre"),
+    say_as_later("constituent", "other carbohydrate"),
+    say_as_later("constituent", "organic acids"),
+    say_as_later("constituent", "alcohol"),
+    say_as_later("constituent", "ash"),
+)
+
+
+def spoken(name: str) -> str:
+    """A constituent in the language that is spoken."""
+    return say_as("constituent", dict(zip(NAMES, _SPOKEN, strict=True))[name])

@@ -105,7 +105,7 @@ class Ingredient:
         found = known.get(f"{wanted} ({region})") or known.get(wanted)
         if found is None:
             measures = [weight.measure for weight in self.household]
-            raise UnknownName(f"measure of {self.name}", unit, measures)
+            raise UnknownName("measure of {ingredient}", unit, measures, ingredient=self.name)
         return count * found.one
 
     def measures_of(self, thing: str) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from entremetry.larder.constituents import NAMES, SUGARS, Constituents
 from entremetry.larder.nutrients import BOUND_TO_FAT, NUTRIENTS, Nutrients
+from entremetry.words import decimal, say
 
 TOLERANCE = 0.005
 """How far from one the parts may add up; labels are rounded."""
@@ -26,6 +27,15 @@ _UNSPLIT = {
 LABEL_WORDS = (*NAMES, *TOTALS, "salt", *NUTRIENTS)
 
 
+class LabelError(ValueError):
+    """A label that cannot be: what was found, and what is accepted."""
+
+    def __init__(self, found: str, accepted: str) -> None:
+        self.found = found
+        self.accepted = accepted
+        super().__init__(f"{found}; {accepted}")
+
+
 def closed(stated: Mapping[str, float]) -> Constituents:
     """Constituents of a new ingredient from what its label states, as mass fractions.
 
@@ -34,7 +44,7 @@ def closed(stated: Mapping[str, float]) -> Constituents:
 
     Raises
     ------
-    ValueError
+    LabelError
         If the parts do not add up, or a part is more than its total.
     """
     stated = _with_ash(stated, 0.0)
@@ -47,7 +57,7 @@ def closed(stated: Mapping[str, float]) -> Constituents:
     if "water" not in stated and whole <= 1.0:
         return Constituents(**{**parts, "water": 1.0 - whole})
     if abs(whole - 1.0) > TOLERANCE:
-        raise ValueError(f"parts of {100 * whole:.1f} g; parts that make up 100 g, within 0.5 g")
+        raise _not_whole(whole)
     return Constituents(**{name: part / whole for name, part in parts.items()})
 
 
@@ -76,9 +86,8 @@ def _with_ash(stated: Mapping[str, float], before: float) -> Mapping[str, float]
         return stated
     ash = stated.get("ash", max(before, salt))
     if ash < salt:
-        raise ValueError(
-            f"{100 * salt:g} g of salt in {100 * ash:g} g of ash; no more salt than ash"
-        )
+        found = say("{salt} of salt in {ash} of ash", salt=_grams(salt), ash=_grams(ash))
+        raise LabelError(found, say("no more salt than ash"))
     return {**stated, "ash": ash}
 
 
@@ -86,9 +95,14 @@ def _rest(total: str, stated: float, parts: Iterable[float]) -> float:
     """What a total holds beside its parts."""
     inside = sum(parts)
     if inside > stated + 1e-9:
-        raise ValueError(
-            f"{100 * inside:g} g of parts in {100 * stated:g} g of {total}; "
-            f"parts that are no more than the {total}"
+        raise LabelError(
+            say(
+                "{inside} of parts in {stated} of {total}",
+                inside=_grams(inside),
+                stated=_grams(stated),
+                total=total,
+            ),
+            say("parts that are no more than the {total}", total=total),
         )
     return max(0.0, stated - inside)
 
@@ -98,7 +112,7 @@ def replaced(start: Constituents, stated: Mapping[str, float]) -> Constituents:
 
     Raises
     ------
-    ValueError
+    LabelError
         If more than the whole is stated, or the whole is stated and does not add up.
     """
     stated = _with_ash(stated, start.ash)
@@ -110,9 +124,7 @@ def replaced(start: Constituents, stated: Mapping[str, float]) -> Constituents:
     others = {name: getattr(start, name) for name in NAMES if name not in fixed}
     before = sum(others.values())
     if left < -TOLERANCE or (before <= 0.0 and left > TOLERANCE):
-        raise ValueError(
-            f"parts of {100 * (1 - left):.1f} g; parts that make up 100 g, within 0.5 g"
-        )
+        raise _not_whole(1 - left)
     if left <= 0.0 or before <= 0.0:
         whole = 1.0 - left
         return Constituents(**{name: part / whole for name, part in fixed.items()})
@@ -136,3 +148,13 @@ def _spread(
         )
         return dict.fromkeys(free, 0.0) | added
     return {m: part * rest / before for m, part in free.items()}
+
+
+def _not_whole(whole: float) -> LabelError:
+    found = say("parts of {grams}", grams=decimal(f"{100 * whole:.1f} g"))
+    return LabelError(found, say("parts that make up 100 g, within 0.5 g"))
+
+
+def _grams(share: float) -> str:
+    """Grams in 100 g of a share."""
+    return decimal(f"{100 * share:g} g")

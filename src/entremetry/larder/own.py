@@ -14,13 +14,15 @@ from pydantic import BaseModel, ConfigDict, Field, PlainValidator, WithJsonSchem
 from entremetry.errors import DocumentError, Fault, QuantityError, UnknownName, nearest_names
 from entremetry.larder.allergens import ALLERGENS, ANIMAL, declared
 from entremetry.larder.ingredient import HouseholdWeight, Ingredient, Pack
-from entremetry.larder.label import LABEL_WORDS, closed, replaced, stated_nutrients
+from entremetry.larder.label import LABEL_WORDS, LabelError, closed, replaced, stated_nutrients
 from entremetry.larder.larder import Larder
 from entremetry.larder.nutrients import NUTRIENTS, Nutrients
 from entremetry.larder.tags import TAGS
 from entremetry.quantities import parse_mass
 from entremetry.quantities.fields import Density, Fraction, Mass
+from entremetry.words import quoted, say, say_as
 
+PER_100G = "per_100g"
 SODIUM_PER_SALT = 1.0 / 2.5
 TAKEN_OVER = (
     "group",
@@ -39,7 +41,7 @@ def _per_100g(value: Any) -> float:
     """Read '38 g' or 38 as a mass fraction."""
     grams = parse_mass(value, zero=True) * 1000.0 if isinstance(value, str) else value
     if isinstance(grams, bool) or not isinstance(grams, int | float) or not 0 <= grams <= 100:
-        raise QuantityError(f"{value}", "grams in 100 g, from 0 to 100")
+        raise QuantityError(f"{value}", say("grams in 100 g, from 0 to 100"))
     return float(grams) / 100.0
 
 
@@ -111,11 +113,14 @@ class OwnIngredient(BaseModel):
     def _adds_up(self) -> OwnIngredient:
         unknown = sorted(set(self.per_100g) - set(LABEL_WORDS))
         if unknown:
-            accepted = f"under per_100g one of: {', '.join(LABEL_WORDS)}"
+            known = ", ".join(LABEL_WORDS)
+            accepted = say("under {key} one of: {names}", key=PER_100G, names=known)
             nearest = nearest_names(unknown[0], LABEL_WORDS)
-            raise QuantityError(f"per_100g: '{unknown[0]}'", accepted, nearest)
+            found = say("{key}: '{value}'", key=PER_100G, value=unknown[0])
+            raise QuantityError(found, accepted, nearest)
         if self.fat is not None and "fat" in self.per_100g:
-            raise ValueError("fat stands twice: once of its own and once in per_100g")
+            twice = say("fat stands twice: once of its own and once in {key}", key=PER_100G)
+            raise ValueError(twice)
         if self.per_100g and self.like is None:
             closed(self.stated())
         return self
@@ -142,20 +147,19 @@ def own_ingredients(section: Mapping[str, OwnIngredient], larder: Larder) -> tup
             made.append(_ingredient(ingredient_id, own, larder.with_own(made)))
         except UnknownName as unknown:
             faults.append(_fault(ingredient_id, "like", unknown))
-        except ValueError as error:
+        except LabelError as error:
             faults.append(_fault(ingredient_id, "", error))
     if faults:
         raise DocumentError(faults)
     return tuple(made)
 
 
-def _fault(ingredient_id: str, field: str, error: UnknownName | ValueError) -> Fault:
+def _fault(ingredient_id: str, field: str, error: UnknownName | LabelError) -> Fault:
     place = ".".join(part for part in ("ingredients", ingredient_id, field) if part)
     if isinstance(error, UnknownName):
-        found, accepted = f"'{error.name}'", "an ingredient of the larder"
+        found, accepted = quoted(error.name), say("an ingredient of the larder")
         return Fault(field=place, found=found, accepted=accepted, nearest=error.nearest)
-    found, _, accepted = str(error).partition("; ")
-    return Fault(field=place, found=found, accepted=accepted or "parts that make up 100 g")
+    return Fault(field=place, found=error.found, accepted=error.accepted)
 
 
 def _ingredient(ingredient_id: str, own: OwnIngredient, larder: Larder) -> Ingredient:
@@ -172,11 +176,13 @@ def _whole(own: OwnIngredient) -> bool:
 
 
 def _new(ingredient_id: str, own: OwnIngredient) -> Ingredient:
-    wanted = {"name": own.name, "density": own.density, "per_100g": own.per_100g or None}
+    wanted = {"name": own.name, "density": own.density, PER_100G: own.per_100g or None}
     missing = [word for word, value in wanted.items() if value is None]
     if own.name is None or own.density is None or missing:
-        raise ValueError(
-            f"no {' and no '.join(missing)}; name, density and per_100g, or like another ingredient"
+        lacking = [say("no {field}", field=field) for field in missing]
+        raise LabelError(
+            say_as("between two things", " and ").join(lacking),
+            say("name, density and {key}, or like another ingredient", key=PER_100G),
         )
     start = Ingredient(
         id=ingredient_id,

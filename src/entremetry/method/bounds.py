@@ -6,28 +6,28 @@ from typing import Annotated
 
 from pydantic import AfterValidator, PlainValidator, WithJsonSchema
 
+from entremetry.documents.tree import shown
 from entremetry.errors import QuantityError
 from entremetry.formula.loss import HIGHEST_BRIX
 from entremetry.quantities.fields import Fraction
-
-_BRIX = f"degrees Brix above 0, up to {HIGHEST_BRIX:g}, such as 65"
+from entremetry.words import decimal, say
 
 
 def _some(names: tuple[str, ...]) -> tuple[str, ...]:
     if not names:
-        raise QuantityError("an empty list", "the names of lines or bowls")
+        raise QuantityError(say("an empty list"), say("the names of lines or bowls"))
     return names
 
 
 def _below_whole(fraction: float) -> float:
     if fraction >= 1.0:
-        raise QuantityError(f"{fraction * 100:g} %", "a share below 100 %")
+        raise QuantityError(decimal(f"{fraction * 100:g} %"), say("a share below 100 %"))
     return fraction
 
 
 def _up_to_whole(fraction: float) -> float:
     if fraction > 1.0:
-        raise QuantityError(f"{fraction * 100:g} %", "a share of 0 % to 100 %")
+        raise QuantityError(decimal(f"{fraction * 100:g} %"), say("a share of 0 % to 100 %"))
     return fraction
 
 
@@ -43,10 +43,15 @@ def parse_brix(found: object) -> float:
     try:
         value = float(text)
     except ValueError:
-        raise QuantityError(repr(found), _BRIX) from None
+        raise _no_brix(found) from None
     if isinstance(found, bool) or not 0.0 < value <= HIGHEST_BRIX:
-        raise QuantityError(repr(found), _BRIX)
+        raise _no_brix(found)
     return value
+
+
+def _no_brix(found: object) -> QuantityError:
+    accepted = say("degrees Brix above 0, up to {most}, such as 65", most=f"{HIGHEST_BRIX:g}")
+    return QuantityError(shown(found), accepted)
 
 
 Names = Annotated[tuple[str, ...], AfterValidator(_some)]

@@ -10,6 +10,7 @@ from entremetry.method.bounds import Brix, Names, UpToWhole
 from entremetry.method.share import Share
 from entremetry.method.work import Work
 from entremetry.quantities.fields import Density, Fraction, Mass, Temperature
+from entremetry.words import say, say_as
 
 
 class Weigh(Work):
@@ -119,4 +120,5 @@ def only_one(work: Work, *fields: str) -> None:
     """
     stated = [field for field in fields if getattr(work, field) is not None]
     if len(stated) > 1:
-        raise ValueError(f"give only one of {' and '.join(stated)}")
+        named = say_as("between two things", " and ").join(stated)
+        raise ValueError(say("give only one of {names}", names=named))

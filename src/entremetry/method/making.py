@@ -58,7 +58,8 @@ def make(
     bowl = _after_usual_loss(bowl, steps, kind, ledger)
     mix = bowl.mix
     if not mix.mass > 0.0:
-        raise BalanceError(f"{component_name}: nothing is left of it; give its formula masses")
+        told = say("{name}: nothing is left of it; give its formula masses", name=component_name)
+        raise BalanceError(told)
     figure = _density(mix, raw, density, ledger)
     return Made(
         mass_in=sum(line.mass for line in lines.values()) + sum(ledger.soaking_water.values()),
@@ -119,7 +120,10 @@ def _done(
     try:
         return left_behind(step, effect(step, bowl, lines, ledger), ledger)
     except BalanceError as error:
-        raise BalanceError(f"{name}, {ledger.step}: {error}") from error
+        told = say(
+            "{component}, {step}: {problem}", component=name, step=ledger.step, problem=error
+        )
+        raise BalanceError(told) from error
 
 
 def _after_usual_loss(bowl: Bowl, steps: Sequence[AnyStep], kind: str, ledger: Ledger) -> Bowl:

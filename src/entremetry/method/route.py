@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from entremetry.errors import DocumentError, Fault, nearest_names
 from entremetry.method.step import AnyStep
 from entremetry.method.work import MAIN
+from entremetry.words import quoted, say
 
 ASIDE = ("soak", "weigh")  # steps at which the lines that no step names do not enter yet
 
@@ -48,15 +49,17 @@ class _Survey:
     removed: set[str] = field(default_factory=set)
     faults: list[Fault] = field(default_factory=list)
 
-    def fault(self, index: int | None, key: str, found: str, accepted: Iterable[str]) -> None:
+    def fault(
+        self, index: int | None, key: str, found: str, name: str, accepted: Iterable[str]
+    ) -> None:
         names = sorted(accepted)
         step = "" if index is None else f".{index}"
         self.faults.append(
             Fault(
                 field=f"components.{self.component}.method{step}{key}",
                 found=found,
-                accepted=", ".join(names) or "nothing is left to name here",
-                nearest=nearest_names(found.split("'")[1], names) if "'" in found else (),
+                accepted=", ".join(names) or say("nothing is left to name here"),
+                nearest=nearest_names(name, names),
             )
         )
 
@@ -142,15 +145,16 @@ def _refuse(survey: _Survey, index: int, name: str, bowl: str) -> None:
     free = [line for line in survey.lines if line not in survey.used]
     bowls = [held for held, contents in survey.holds.items() if contents and held != bowl]
     twice = name in survey.lines
-    found = f"'{name}', which has been used already" if twice else f"'{name}'"
-    survey.fault(index, ".what", found, [*free, *bowls])
+    used = say("'{name}', which has been used already", name=name)
+    survey.fault(index, ".what", used if twice else quoted(name), name, [*free, *bowls])
 
 
 def _require_contents(survey: _Survey, index: int, step: AnyStep, bowl: str) -> None:
     if survey.holds[bowl] or step.step == "weigh":
         return
     filled = [name for name, contents in survey.holds.items() if contents]
-    survey.fault(index, ".bowl", f"'{bowl}', a bowl with nothing in it", filled)
+    found = say("'{bowl}', a bowl with nothing in it", bowl=bowl)
+    survey.fault(index, ".bowl", found, bowl, filled)
 
 
 def _remove(survey: _Survey, index: int, step: AnyStep, bowl: str) -> None:
@@ -159,7 +163,8 @@ def _remove(survey: _Survey, index: int, step: AnyStep, bowl: str) -> None:
     for name in step.removes:
         there = survey.holds[bowl] - survey.removed
         if name not in there:
-            survey.fault(index, ".removes", f"'{name}', which is not in this bowl", there)
+            found = say("'{name}', which is not in this bowl", name=name)
+            survey.fault(index, ".removes", found, name, there)
         survey.removed.add(name)
 
 
@@ -168,6 +173,8 @@ def _last_bowl(survey: _Survey) -> str:
     last = MAIN if MAIN in filled or not filled else filled[-1]
     for name in filled:
         if name != last:
-            found = f"'{name}', a bowl that never joins the others"
-            survey.fault(None, "", found, [f"a later step with what: [{name}]"])
+            found = say("'{name}', a bowl that never joins the others", name=name)
+            survey.fault(
+                None, "", found, name, [say("a later step with what: [{name}]", name=name)]
+            )
     return last

@@ -9,6 +9,7 @@ from pydantic import PlainValidator, WithJsonSchema
 
 from entremetry.errors import QuantityError
 from entremetry.quantities.parsing import parse_fraction, parse_mass
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,7 +41,8 @@ def part(found: object) -> Part:
     if isinstance(found, Part):
         return found
     if not isinstance(found, str):
-        raise QuantityError(repr(found), "a mass such as '12 g' or a percentage such as '4 %'")
+        accepted = say("a mass such as '12 g' or a percentage such as '4 %'")
+        raise QuantityError(repr(found), accepted)
     if found.rstrip().endswith(("%", "percent", "per cent")):
         return Part(fraction=parse_fraction(found))
     return Part(mass=parse_mass(found, zero=True))

@@ -9,6 +9,7 @@ from pydantic import model_validator
 from entremetry.method.work import Work
 from entremetry.physics.support import Support
 from entremetry.quantities.fields import Temperature
+from entremetry.words import say
 
 Place = Literal["freezer", "blast freezer", "fridge", "room"]
 
@@ -27,7 +28,7 @@ class Until(Work):
     @model_validator(mode="after")
     def _has_an_end(self) -> Self:
         if self.temperature is None and self.time is None:
-            raise ValueError("say until when: give temperature, time or both")
+            raise ValueError(say("say until when: give temperature, time or both"))
         return self
 
 

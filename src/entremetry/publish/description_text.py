@@ -77,7 +77,10 @@ def description_text(
     more = Part(place=Place.MORE, text=said(say(LEFT_OUT)))
     least = len(joined([*kept, more]))
     if limit < least:
-        raise QuantityError(f"a limit of {limit} letters", f"{least} or more for this dessert")
+        raise QuantityError(
+            say("a limit of {limit} letters", limit=limit),
+            say("{least} or more for this dessert", least=least),
+        )
     wishes = list(parts(sheet))
     for wish in wishes:
         if len(joined([*kept, wish, more])) > limit:

@@ -8,7 +8,9 @@ from difflib import get_close_matches
 from entremetry.errors import QuantityError
 from entremetry.quantities.spelling import nearest_units, spellings
 from entremetry.quantities.unit import Kind
+from entremetry.words import quoted, say, say_later
 
+_A_UNIT = say_later("a unit, such as g or ml, or things, such as sheets")
 _IRREGULAR = {"leaves": "leaf", "halves": "half", "loaves": "loaf", "pieces": "piece"}
 _KEPT = frozenset({"couscous", "molasses", "swiss", "glass", "grass", "hibiscus"})
 # fmt: off
@@ -58,10 +60,8 @@ def _refuse_slips(words: str) -> None:
     if not words or singular(first).casefold() in KNOWN_THINGS:
         return
     if any(character in words for character in '{}[]<>|\\=*_~;:!?@$%^&"#'):
-        raise QuantityError(f"'{words}'", "a unit, such as g or ml, or things, such as sheets")
+        raise QuantityError(quoted(words), say(_A_UNIT))
     close = get_close_matches(first.casefold(), spellings(Kind.MASS, Kind.VOLUME), n=3, cutoff=0.75)
     if close or len(first) < 3:
         nearest = tuple(close) or nearest_units(first, Kind.MASS, Kind.VOLUME)
-        raise QuantityError(
-            f"'{words}'", "a unit, such as g or ml, or things, such as sheets", nearest
-        )
+        raise QuantityError(quoted(words), say(_A_UNIT), nearest)

@@ -72,7 +72,7 @@ def household(
     ingredient is `weigh_only` (gelatine, pectin, salt), the scales are asked for.
     """
     if not mass > 0:
-        raise QuantityError(f"{mass * 1000:g} g", "a mass of more than 0 g")
+        raise QuantityError(decimal(f"{mass * 1000:g} g"), say("a mass of more than 0 g"))
     counted = _counted(mass, weights, limit)
     if weigh_only:
         return _weighed(mass, counted.text if counted else "")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from entremetry.errors import QuantityError
+from entremetry.words import either, quoted, say
 
 FRACTIONS: dict[str, tuple[int, int]] = {
     "¼": (1, 4),
@@ -42,20 +43,21 @@ def number(text: str) -> float:
     """Read one number, which is never negative; raise QuantityError if it is none."""
     written = " ".join(text.split())
     if len(written) > _MOST_DIGITS:
-        raise QuantityError(f"a number of {len(written)} characters", "a number a scale can show")
+        found = say("a number of {number} characters", number=len(written))
+        raise QuantityError(found, say("a number a scale can show"))
     mixed = _MIXED.fullmatch(written)
     if mixed:
         return _mixed(written, mixed)
     if _THOUSANDS.fullmatch(written):
         raise QuantityError(
-            f"'{written}', a thousand to some readers and a decimal to others",
-            f"{written.replace(',', '')} or {written.replace(',', '.', 1)}",
+            say("'{text}', a thousand to some readers and a decimal to others", text=written),
+            either([written.replace(",", ""), written.replace(",", ".", 1)]),
         )
     plain = written.replace(" ", "")
     if _COMMA.fullmatch(plain):
         plain = plain.replace(",", ".")
     if not _DECIMAL.fullmatch(plain):
-        raise QuantityError(f"'{written}'", "a number, such as 240, 0.5 or 1 1/2")
+        raise QuantityError(quoted(written), say("a number, such as 240, 0.5 or 1 1/2"))
     return float(plain)
 
 
@@ -64,7 +66,8 @@ def _mixed(written: str, match: re.Match[str]) -> float:
     whole, glyph, over, under = match.groups()
     top, bottom = FRACTIONS[glyph] if glyph else (int(over), int(under))
     if bottom == 0:
-        raise QuantityError(f"'{written}', a division by zero", "a number, such as 1/2")
+        found = say("'{text}', a division by zero", text=written)
+        raise QuantityError(found, say("a number, such as 1/2"))
     return int(whole or 0) + top / bottom
 
 

@@ -7,8 +7,9 @@ from entremetry.quantities.amount import Amount, counted
 from entremetry.quantities.limits import require
 from entremetry.quantities.spelling import nearest_units, unit_called
 from entremetry.quantities.temperature import parse_temperature, parse_temperature_difference
-from entremetry.quantities.terms import Term, terms
-from entremetry.quantities.unit import Kind, Measures, Unit
+from entremetry.quantities.terms import Term, terms, without_unit
+from entremetry.quantities.unit import A_KIND, Kind, Measures, Unit
+from entremetry.words import quoted, say, say_later
 
 __all__ = [
     "parse_amount",
@@ -25,14 +26,14 @@ __all__ = [
 ]
 
 _EXAMPLES: dict[Kind, str] = {
-    Kind.MASS: "a mass with its unit, such as 240 g",
-    Kind.VOLUME: "a volume with its unit, such as 120 ml",
-    Kind.LENGTH: "a length with its unit, such as 60 mm",
-    Kind.AREA: "an area with its unit, such as 12 cm²",
-    Kind.DURATION: "a duration with its unit, such as 90 min or 1 h 30 min",
-    Kind.FRACTION: "a share in percent, such as 11 %",
-    Kind.DENSITY: "a density with its unit, such as 0.6 g/ml",
-    Kind.MASS_PER_AREA: "a mass per area with its unit, such as 0.1 g/cm²",
+    Kind.MASS: say_later("a mass with its unit, such as 240 g"),
+    Kind.VOLUME: say_later("a volume with its unit, such as 120 ml"),
+    Kind.LENGTH: say_later("a length with its unit, such as 60 mm"),
+    Kind.AREA: say_later("an area with its unit, such as 12 cm²"),
+    Kind.DURATION: say_later("a duration with its unit, such as 90 min or 1 h 30 min"),
+    Kind.FRACTION: say_later("a share in percent, such as 11 %"),
+    Kind.DENSITY: say_later("a density with its unit, such as 0.6 g/ml"),
+    Kind.MASS_PER_AREA: say_later("a mass per area with its unit, such as 0.1 g/cm²"),
 }
 
 
@@ -78,17 +79,17 @@ def parse_mass_per_area(text: str) -> float:
 
 def parse_amount(text: str, measures: Measures | str | None = None) -> Amount:
     """Read a mass, a volume or a count of things, as a line of a formula says it."""
-    accepted = "an amount, such as 240 g, 120 ml, 2 sheets or 3"
+    accepted = say("an amount, such as 240 g, 120 ml, 2 sheets or 3")
     parts = terms(text, accepted)
     units = [unit_called(part.words, measures) if part.words else None for part in parts]
     if units[0] is None:
         if len(parts) > 1:
-            raise QuantityError(f"'{text}', more than one number", accepted)
+            raise QuantityError(say("'{text}', more than one number", text=text), accepted)
         require(Kind.COUNT, parts[0].number, text)
         return counted(parts[0].number, parts[0].words)
     first = units[0]
     if first.kind not in {Kind.MASS, Kind.VOLUME}:
-        raise QuantityError(f"'{text}', which is a {first.kind}", accepted)
+        raise QuantityError(_of_kind(text, first.kind), accepted)
     value = require(first.kind, _sum(text, parts, units, first.kind, accepted), text)
     return Amount(number=first.from_si(value), unit=first.name, kind=first.kind, si=value)
 
@@ -97,7 +98,7 @@ def _parse(
     text: str, kind: Kind, *, measures: Measures | str | None = None, zero: bool = False
 ) -> float:
     """Read a text of one kind and refuse what is absurd."""
-    accepted = _EXAMPLES[kind]
+    accepted = say(_EXAMPLES[kind])
     parts = terms(text, accepted)
     units = [_unit(text, part, kind, measures) for part in parts]
     return require(kind, _sum(text, parts, units, kind, accepted), text, zero=zero)
@@ -106,10 +107,11 @@ def _parse(
 def _unit(text: str, part: Term, kind: Kind, measures: Measures | str | None) -> Unit | None:
     """Return the unit of a term; raise QuantityError if it has none."""
     if not part.words:
-        raise QuantityError(f"'{text}' without a unit", f"{_EXAMPLES[kind]}; say the unit")
+        raise without_unit(text, say(_EXAMPLES[kind]))
     unit = unit_called(part.words, measures)
     if unit is None:
-        raise QuantityError(f"'{text}'", _EXAMPLES[kind], nearest_units(part.words, kind))
+        nearest = nearest_units(part.words, kind)
+        raise QuantityError(quoted(text), say(_EXAMPLES[kind]), nearest)
     return unit
 
 
@@ -119,10 +121,18 @@ def _sum(
     """Add up the terms of '1 h 30 min', which get smaller and are of one kind."""
     total, last = 0.0, float("inf")
     for part, unit in zip(parts, units, strict=True):
-        if unit is None or unit.kind is not kind:
-            found = "partly without a unit" if unit is None else f"a {unit.kind}"
-            raise QuantityError(f"'{text}', which is {found}", accepted)
+        if unit is None:
+            found = say("'{text}', which is partly without a unit", text=text)
+            raise QuantityError(found, accepted)
+        if unit.kind is not kind:
+            raise QuantityError(_of_kind(text, unit.kind), accepted)
         if unit.factor >= last:
-            raise QuantityError(f"'{text}', whose parts are out of order", accepted)
+            found = say("'{text}', whose parts are out of order", text=text)
+            raise QuantityError(found, accepted)
         total, last = total + unit.to_si(part.number), unit.factor
     return total
+
+
+def _of_kind(text: str, kind: Kind) -> str:
+    """Say that a text is a quantity of another kind."""
+    return say("'{text}', which is {kind}", text=text, kind=say(A_KIND[kind]))

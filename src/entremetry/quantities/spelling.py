@@ -7,21 +7,25 @@ from functools import cache
 from entremetry.errors import QuantityError, nearest_names
 from entremetry.quantities.table import COUNTRY_SPELLINGS, COUNTRY_WORDS, UNITS
 from entremetry.quantities.unit import Kind, Measures, Unit
+from entremetry.words import quoted, say, say_later
 
 AMBIGUOUS: dict[str, tuple[str, str]] = {
-    "T": ("a tablespoon to some, nothing to others", "tbsp"),
-    "Tb": ("a tablespoon to some", "tbsp"),
-    "t": ("a teaspoon to some, a tonne to others", "tsp, or kg"),
-    "c": ("a cup to some", "cup, or °C for a temperature"),
-    "C": ("a cup to some, degrees Celsius to others", "cup, or °C for a temperature"),
-    "F": ("degrees Fahrenheit to some", "°F"),
-    "M": ("metres or minutes", "m, mm or min"),
-    "Mg": ("milligrams or tonnes", "mg, or kg"),
-    "gr": ("a grain to some, a gram to others", "g"),
-    "grs": ("grains to some, grams to others", "g"),
-    "#": ("a pound to some, a number to others", "lb"),
-    "'": ("feet or minutes", "ft or min"),
-    "dag": ("a unit that few readers know", "g"),
+    "T": (say_later("a tablespoon to some, nothing to others"), "tbsp"),
+    "Tb": (say_later("a tablespoon to some"), "tbsp"),
+    "t": (say_later("a teaspoon to some, a tonne to others"), say_later("tsp, or kg")),
+    "c": (say_later("a cup to some"), say_later("cup, or °C for a temperature")),
+    "C": (
+        say_later("a cup to some, degrees Celsius to others"),
+        say_later("cup, or °C for a temperature"),
+    ),
+    "F": (say_later("degrees Fahrenheit to some"), "°F"),
+    "M": (say_later("metres or minutes"), say_later("m, mm or min")),
+    "Mg": (say_later("milligrams or tonnes"), say_later("mg, or kg")),
+    "gr": (say_later("a grain to some, a gram to others"), "g"),
+    "grs": (say_later("grains to some, grams to others"), "g"),
+    "#": (say_later("a pound to some, a number to others"), "lb"),
+    "'": (say_later("feet or minutes"), say_later("ft or min")),
+    "dag": (say_later("a unit that few readers know"), "g"),
 }
 """Spellings with two meanings: what they could be, and what to write instead."""
 
@@ -34,12 +38,12 @@ UNKNOWN_SIZES: dict[str, str] = {
     "stone": "kg",
     "gill": "ml",
     "gills": "ml",
-    "dessertspoon": "tsp or ml",
-    "dessertspoons": "tsp or ml",
+    "dessertspoon": say_later("tsp or ml"),
+    "dessertspoons": say_later("tsp or ml"),
     "glass": "ml",
     "glasses": "ml",
-    "spoon": "tsp or tbsp",
-    "spoons": "tsp or tbsp",
+    "spoon": say_later("tsp or tbsp"),
+    "spoons": say_later("tsp or tbsp"),
 }
 """Measures whose size is not agreed, or no size for a kitchen."""
 
@@ -59,13 +63,12 @@ def unit_called(word: str, measures: Measures | str | None = None) -> Unit | Non
     """
     spelled = word.strip().rstrip(".") if word.strip() not in COUNTRY_SPELLINGS else word.strip()
     if spelled in AMBIGUOUS:
-        meaning, instead = AMBIGUOUS[spelled]
-        raise QuantityError(f"'{spelled}', {meaning}", instead)
+        meaning, instead = (say(each) for each in AMBIGUOUS[spelled])
+        raise QuantityError(say("'{text}', {meaning}", text=spelled, meaning=meaning), instead)
     folded = " ".join(spelled.casefold().replace("fl. oz", "fl oz").split())
     if folded in UNKNOWN_SIZES:
-        raise QuantityError(
-            f"'{folded}', a measure this kitchen does not use", UNKNOWN_SIZES[folded]
-        )
+        found = say("'{text}', a measure this kitchen does not use", text=folded)
+        raise QuantityError(found, say(UNKNOWN_SIZES[folded]))
     if folded in COUNTRY_WORDS:
         return _of_country(word, COUNTRY_WORDS[folded], measures)
     return _by_spelling().get(folded) or _with_country(folded)
@@ -76,7 +79,7 @@ def unit_named(name: str) -> Unit:
     for unit in UNITS:
         if unit.name == name:
             return unit
-    raise QuantityError(f"'{name}'", "the name of a unit", nearest_units(name))
+    raise QuantityError(quoted(name), say("the name of a unit"), nearest_units(name))
 
 
 def _with_country(folded: str) -> Unit | None:
@@ -90,7 +93,8 @@ def _with_country(folded: str) -> Unit | None:
         unit = _by_spelling().get(f"{prefix} {plain}")
         if unit and (prefix != "uk" or country == "uk" or plain not in {"tbsp", "tsp"}):
             return unit
-    raise QuantityError(f"'{folded}', a measure we know no size for", "the amount in ml")
+    found = say("'{text}', a measure we know no size for", text=folded)
+    raise QuantityError(found, say("the amount in ml"))
 
 
 def _of_country(word: str, measure: str, measures: Measures | str | None) -> Unit:
@@ -99,12 +103,16 @@ def _of_country(word: str, measure: str, measures: Measures | str | None) -> Uni
     if measures is None:
         listed = ", ".join(f"{choice} {measure}" for choice in choices)
         raise QuantityError(
-            f"'{word.strip()}' without whose it is", f"one of {listed}; or 'measures:' for all"
+            say("'{text}' without whose it is", text=word.strip()),
+            say("one of {names}; or 'measures:' for all", names=listed),
         )
     unit = _by_spelling().get(f"{Measures(measures)} {measure}")
     if unit is None:
         listed = ", ".join(f"{choice} {measure}" for choice in choices)
-        raise QuantityError(f"'{word.strip()}' in {measures} measures", f"ml, or one of {listed}")
+        raise QuantityError(
+            say("'{text}' in {measures} measures", text=word.strip(), measures=measures),
+            say("ml, or one of {names}", names=listed),
+        )
     return unit
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from entremetry.words import say_later
+
 
 class Kind(StrEnum):
     """What a unit measures; the value is the word people read in a message."""
@@ -20,6 +22,22 @@ class Kind(StrEnum):
     DENSITY = "density"
     MASS_PER_AREA = "mass per area"
     COUNT = "count"
+
+
+A_KIND: dict[Kind, str] = {
+    Kind.MASS: say_later("a mass"),
+    Kind.VOLUME: say_later("a volume"),
+    Kind.LENGTH: say_later("a length"),
+    Kind.AREA: say_later("an area"),
+    Kind.TEMPERATURE: say_later("a temperature"),
+    Kind.TEMPERATURE_DIFFERENCE: say_later("a temperature difference"),
+    Kind.DURATION: say_later("a duration"),
+    Kind.FRACTION: say_later("a fraction"),
+    Kind.DENSITY: say_later("a density"),
+    Kind.MASS_PER_AREA: say_later("a mass per area"),
+    Kind.COUNT: say_later("a count"),
+}
+"""Each kind with its article, to be said."""
 
 
 class Measures(StrEnum):

@@ -10,11 +10,35 @@ from typing import Any
 from entremetry.dessert.draft_line import identifier
 from entremetry.errors import QuantityError, UnknownName
 from entremetry.quantities import format_length, parse_length
-from entremetry.words import decimal, say, say_as, say_as_later
+from entremetry.words import decimal, quoted, say, say_as, say_as_later
 
 BETWEEN = re.compile(r"\s*(?:×|\bx\b|(?<=\d)x(?=\d)|\bby\b|\*|/)\s*", re.IGNORECASE)
 UNIT = re.compile(r"[a-zA-Zµ\"]+\.?$")
 PLAIN = re.compile(r"\d+(?:[.,]\d+)?")
+
+_SIZES = (
+    say_as_later("size", "diameter"),
+    say_as_later("size", "base diameter"),
+    say_as_later("size", "hole diameter"),
+    say_as_later("size", "length"),
+    say_as_later("size", "width"),
+    say_as_later("size", "height"),
+)
+_WORDS = (
+    say_as_later("mould", "dome"),
+    say_as_later("mould", "low dome"),
+    say_as_later("mould", "sphere"),
+    say_as_later("mould", "ring"),
+    say_as_later("mould", "cup"),
+    say_as_later("mould", "loaf"),
+    say_as_later("mould", "frame"),
+    say_as_later("mould", "log"),
+    say_as_later("mould", "savarin"),
+    say_as_later("mould", "glass"),
+    say_as_later("mould", "conical glass"),
+    say_as_later("mould", "dish"),
+)
+"""What a shape is called and what it is measured by, as they are said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -134,10 +158,15 @@ def _counted(cavities: int | None) -> dict[str, Any]:
 
 
 def _lengths(shape: Shape, size: str) -> tuple[float, ...]:
-    accepted = f"{shape.asks} of a {shape.word.replace('-', ' ')}, such as {_example(shape)}"
+    accepted = say(
+        "{sizes} of a {shape}, such as {example}",
+        sizes=shape.asks,
+        shape=say_as("mould", shape.word.replace("-", " ")),
+        example=_example(shape),
+    )
     parts = [part.strip() for part in BETWEEN.split(size.strip()) if part.strip()]
     if len(parts) != len(shape.sizes):
-        raise QuantityError(f"'{size}'" if size.strip() else "no size", accepted)
+        raise QuantityError(quoted(size) if size.strip() else say("no size"), accepted)
     found = UNIT.search(parts[-1])
     unit = found.group() if found else "mm"
     lengths = []
@@ -146,7 +175,8 @@ def _lengths(shape: Shape, size: str) -> tuple[float, ...]:
         try:
             lengths.append(parse_length(text))
         except QuantityError:
-            raise QuantityError(f"'{part}' in '{size}'", accepted) from None
+            told = say("'{part}' in '{whole}'", part=part, whole=size)
+            raise QuantityError(told, accepted) from None
     return tuple(lengths)
 
 

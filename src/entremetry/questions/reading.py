@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
@@ -21,6 +21,7 @@ from entremetry.questions.question import (
     WentWrong,
     Without,
 )
+from entremetry.words import either, quoted, say, say_as, say_later
 
 Given = Mapping[str, str]
 FIELDS: Mapping[str, tuple[str, ...]] = {
@@ -32,11 +33,16 @@ FIELDS: Mapping[str, tuple[str, ...]] = {
     "contains": ("contains",),
 }
 """The fields of each kind of question; all but those of one kind are left empty."""
-ACCEPTED = (
+ACCEPTED = say_later(
     "one question: --instead LINE --have INGREDIENT, --mould ID, --shape with --size, --holds "
     "WATER, --wait PART, --without NAME, --symptom ID, --contains NAME"
 )
 MOST_CAVITIES = 500
+COUNTS = {
+    "pieces": (say_later("{text} pieces"), say_later("1 to {most} pieces")),
+    "cavities": (say_later("{text} cavities"), say_later("1 to {most} cavities")),
+}
+"""Numbers that may be asked for: what was found and what is accepted."""
 RULES = {"": BloomRule.LINEAR, "linear": BloomRule.LINEAR, "square-root": BloomRule.SQUARE_ROOT}
 
 
@@ -51,8 +57,7 @@ def read_question(given: Given, *, now: datetime, zone: ZoneInfo) -> Question:
     told = {name: text.strip() for name, text in given.items() if text.strip()}
     kinds = [kind for kind, names in FIELDS.items() if set(names) & told.keys()]
     if len(kinds) != 1:
-        found = " and ".join(f"--{name}" for name in told) or "no question"
-        raise QuantityError(found, ACCEPTED)
+        raise QuantityError(_options(told), say(ACCEPTED))
     readers: Mapping[str, Callable[[Given], Question]] = {
         "instead": _instead,
         "mould": _mould,
@@ -68,21 +73,23 @@ def _instead(given: Given) -> Instead:
     _need(given, "instead", "have")
     rule = given.get("bloom-rule", "")
     if rule not in RULES:
-        raise QuantityError(f"'{rule}'", "linear or square-root")
+        raise QuantityError(quoted(rule), either(("linear", "square-root")))
     return Instead(old=given["instead"], have=given["have"], rule=RULES[rule])
 
 
 def _mould(given: Given) -> OtherMould:
     ways = [name for name in ("mould", "shape", "holds") if name in given]
     if len(ways) > 1:
-        told = " and ".join(f"--{name}" for name in ways)
-        raise QuantityError(told, "one of them: a mould is known, has a shape, or was weighed")
+        accepted = say("one of them: a mould is known, has a shape, or was weighed")
+        raise QuantityError(_options(ways), accepted)
     if "shape" in given or "size" in given:
         _need(given, "shape", "size")
     pieces = _number(given, "pieces", MAX_PIECES)
     cavities = _number(given, "cavities", MOST_CAVITIES)
     if cavities is not None and "mould" in given:
-        raise QuantityError("--mould and --cavities", "--cavities with --shape or --holds")
+        raise QuantityError(
+            _options(("mould", "cavities")), say("--cavities with --shape or --holds")
+        )
     if not ways and pieces is None:
         _need(given, "holds", "like")
     if "like" in given and "holds" not in given:
@@ -102,14 +109,15 @@ def _number(given: Given, name: str, most: int) -> int | None:
     if not text:
         return None
     if not (text.isascii() and text.isdigit() and len(text) < 9 and 1 <= int(text) <= most):
-        raise QuantityError(f"{text[:40]} {name}", f"1 to {most} {name}")
+        found, accepted = (say(each, text=text[:40], most=most) for each in COUNTS[name])
+        raise QuantityError(found, accepted)
     return int(text)
 
 
 def _wait(given: Given, now: datetime, zone: ZoneInfo) -> Wait:
     _need(given, "wait")
     if "for" in given and "until" in given:
-        raise QuantityError("--for and --until", "one of the two")
+        raise QuantityError(_options(("for", "until")), say("one of the two"))
     until = local_time(given["until"], zone) if "until" in given else None
     return Wait(
         part=given["wait"],
@@ -128,5 +136,12 @@ def _symptom(given: Given) -> WentWrong:
 def _need(given: Given, *names: str) -> None:
     missing = [name for name in names if name not in given]
     if missing:
-        there = " and ".join(f"--{name}" for name in names if name in given) or "no question"
-        raise QuantityError(f"{there} without --{missing[0]}", " ".join(f"--{n} …" for n in names))
+        there = _options([name for name in names if name in given])
+        found = say("{there} without --{missing}", there=there, missing=missing[0])
+        raise QuantityError(found, " ".join(f"--{name} …" for name in names))
+
+
+def _options(names: Iterable[str]) -> str:
+    """Options as they are given, or that none is."""
+    joint = say_as("between two things", " and ")
+    return joint.join(f"--{name}" for name in names) or say("no question")

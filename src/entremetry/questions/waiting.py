@@ -22,7 +22,7 @@ from entremetry.questions.keeping import (
     waiting_named,
 )
 from entremetry.questions.question import Wait
-from entremetry.words import say, say_later
+from entremetry.words import say, say_as, say_later
 
 KIND = "wait"
 IN = {
@@ -75,14 +75,15 @@ def _place(part: Waiting, where: str) -> Kept:
         if where not in PLACES:
             raise UnknownName("place", where, PLACES)
         if where not in known:
-            raise QuantityError(f"{part.name} in '{where}'", " or ".join(known))
+            found = say("{part} in '{place}'", part=part.name, place=where)
+            raise QuantityError(found, say_as("between two choices", " or ").join(known))
         return known[where]
     return next((each for each in part.kept if each.minutes), part.kept[0])
 
 
 def _minutes(asked: Wait) -> int | None:
     if asked.time is not None and asked.until is not None:
-        raise QuantityError("how long and until when", "one of the two")
+        raise QuantityError(say("how long and until when"), say("one of the two"))
     if asked.time is not None:
         return round(asked.time / 60.0)
     if asked.until is None or asked.now is None:
@@ -90,7 +91,8 @@ def _minutes(asked: Wait) -> int | None:
     minutes = minutes_between(asked.now, asked.until)
     if minutes < 0:
         raise QuantityError(
-            f"{said(asked.until)}, which is past", f"a moment after {said(asked.now)}"
+            say("{moment}, which is past", moment=said(asked.until)),
+            say("a moment after {now}", now=said(asked.now)),
         )
     return minutes
 

@@ -68,7 +68,7 @@ def named(dessert: Dessert, name: str) -> Named:
         return found[0]
     if found:
         told = ", ".join(f"{each.component.id}/{each.line}" for each in found)
-        raise QuantityError(f"'{name}', which stands in several formulas", told)
+        raise QuantityError(say("'{name}', which stands in several formulas", name=name), told)
     raise UnknownName("component, line or ingredient of this dessert", name, _names(dessert))
 
 

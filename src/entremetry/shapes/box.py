@@ -20,6 +20,7 @@ from entremetry.shapes.outline import rounded_rectangle
 from entremetry.shapes.piece import counted
 from entremetry.shapes.sloping_wall import clearance_of_sloping_wall, upright_surface
 from entremetry.shapes.solid import Floats
+from entremetry.words import say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,12 +45,15 @@ class Box:
     taper: float = 0.0
 
     def __post_init__(self) -> None:
-        for name in ("length", "width", "height"):
-            require_length(f"{name} of the box", getattr(self, name))
+        require_length(say_later("length of the box"), self.length)
+        require_length(say_later("width of the box"), self.width)
+        require_length(say_later("height of the box"), self.height)
         half = min(self.length, self.width) / 2.0
-        reason = "half the shorter side"
-        require_between("corner radius of the box", self.corner_radius, 0.0, half, reason)
-        require_between("taper of the box", self.taper, 0.0, half, reason)
+        reason = say_later("half the shorter side")
+        require_between(
+            say_later("corner radius of the box"), self.corner_radius, 0.0, half, reason
+        )
+        require_between(say_later("taper of the box"), self.taper, 0.0, half, reason)
 
     def _lean(self, level: float) -> float:
         """How far the wall stands in from the rim at a level. [m]"""

@@ -13,6 +13,7 @@ from entremetry.shapes.dimension import (
 from entremetry.shapes.piece import Arc
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.revolved import Revolved
+from entremetry.words import say, say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,11 +36,13 @@ class SphericalCap(Revolved):
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        require_length("diameter of the cap", self.diameter)
-        require_length("height of the cap", self.height)
+        require_length(say_later("diameter of the cap"), self.diameter)
+        require_length(say_later("height of the cap"), self.height)
         half = self.diameter / 2.0
         if (self.height > half * (1.0 + 1e-12)) != self.past_half:
-            raise refuse("height of the cap", self.height, _accepted(half, self.past_half))
+            raise refuse(
+                say_later("height of the cap"), self.height, _accepted(half, self.past_half)
+            )
         radius = self.sphere_radius
         arc = Arc(centre=(0.0, radius), radius=radius, side=1, levels=(0.0, self.height))
         object.__setattr__(self, "profile", Profile((arc,), self.height))
@@ -67,8 +70,11 @@ class SphericalCap(Revolved):
 def _accepted(half: float, past_half: bool) -> str:
     """Say which heights a cap with this opening may have."""
     if past_half:
-        return f"more than {millimetres(half)}, half the diameter, for more than half a sphere"
-    return f"at most {millimetres(half)}, half the diameter across the opening"
+        return say(
+            "more than {half}, half the diameter, for more than half a sphere",
+            half=millimetres(half),
+        )
+    return say("at most {half}, half the diameter across the opening", half=millimetres(half))
 
 
 def hemisphere(diameter: float) -> SphericalCap:
@@ -81,12 +87,11 @@ def cap_of_sphere(sphere_diameter: float, height: float) -> SphericalCap:
 
     Raises OutsideRange if the cap would be as high as the sphere or higher.
     """
-    require_length("diameter of the sphere", sphere_diameter)
-    require_length("height of the cap", height)
+    require_length(say_later("diameter of the sphere"), sphere_diameter)
+    require_length(say_later("height of the cap"), height)
     if height >= sphere_diameter:
-        raise refuse(
-            "height of the cap", height, f"less than the sphere, {millimetres(sphere_diameter)}"
-        )
+        accepted = say("less than the sphere, {most}", most=millimetres(sphere_diameter))
+        raise refuse(say_later("height of the cap"), height, accepted)
     opening = 2.0 * (height * (sphere_diameter - height)) ** 0.5
     past_half = height > opening / 2.0 * (1.0 + 1e-12)
     return SphericalCap(diameter=opening, height=height, past_half=past_half)
@@ -100,7 +105,7 @@ class Sphere(Revolved):
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        require_length("diameter of the sphere", self.diameter)
+        require_length(say_later("diameter of the sphere"), self.diameter)
         radius = self.diameter / 2.0
         arc = Arc(centre=(0.0, radius), radius=radius, side=1, levels=(0.0, self.diameter))
         object.__setattr__(self, "profile", Profile((arc,), self.diameter))

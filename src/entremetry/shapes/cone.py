@@ -10,6 +10,7 @@ from entremetry.shapes.filling import require_volume
 from entremetry.shapes.piece import Segment
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.revolved import Revolved
+from entremetry.words import say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,8 +22,8 @@ class Cylinder(Revolved):
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        require_length("diameter of the cylinder", self.diameter)
-        require_length("height of the cylinder", self.height)
+        require_length(say_later("diameter of the cylinder"), self.diameter)
+        require_length(say_later("height of the cylinder"), self.height)
         profile = straight_profile(self.diameter / 2.0, self.diameter / 2.0, self.height)
         object.__setattr__(self, "profile", profile)
 
@@ -50,10 +51,10 @@ class TruncatedCone(Revolved):
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        require_length("diameter of the cone at the rim", self.diameter)
+        require_length(say_later("diameter of the cone at the rim"), self.diameter)
         if self.base_diameter != 0.0:
-            require_length("diameter of the cone at the closed end", self.base_diameter)
-        require_length("height of the cone", self.height)
+            require_length(say_later("diameter of the cone at the closed end"), self.base_diameter)
+        require_length(say_later("height of the cone"), self.height)
         profile = straight_profile(self.base_diameter / 2.0, self.diameter / 2.0, self.height)
         object.__setattr__(self, "profile", profile)
 

@@ -13,6 +13,7 @@ from entremetry.shapes.dimension import require_between, require_length
 from entremetry.shapes.disc_rows import Rows, grid_rows, staggered_rows
 from entremetry.shapes.rectangle_blocks import Block, best_blocks, usable
 from entremetry.shapes.solid import Floats
+from entremetry.words import say, say_later
 
 ROUNDING = 1e-9
 """Share of a piece by which a sheet may be short through rounding alone."""
@@ -55,7 +56,7 @@ def discs_in_rectangle(diameter: float, length: float, width: float, gap: float 
     lets the rows move closer together.
     """
     _require_sheet(length, width, gap)
-    require_length("diameter of the disc", diameter)
+    require_length(say_later("diameter of the disc"), diameter)
     d, sheet = diameter + gap, (length + gap, width + gap)
     at_most = most_discs(d, *sheet)
     _require_few(at_most)
@@ -100,8 +101,8 @@ def rectangles_in_rectangle(
     herz_1972 (only rows of whole pieces matter).
     """
     _require_sheet(length, width, gap)
-    require_length("length of the piece", piece_length)
-    require_length("width of the piece", piece_width)
+    require_length(say_later("length of the piece"), piece_length)
+    require_length(say_later("width of the piece"), piece_width)
     piece, sheet = (piece_length + gap, piece_width + gap), (length + gap, width + gap)
     used = usable(sheet[0], piece) * usable(sheet[1], piece)
     at_most = math.floor(used / (piece[0] * piece[1]) * (1.0 + ROUNDING))
@@ -119,10 +120,12 @@ def bars_in_frame(
     Raises OutsideRange if the trim leaves nothing.
     """
     _require_sheet(length, width, 0.0)
-    require_length("length of the piece", piece_length)
-    require_length("width of the piece", piece_width)
+    require_length(say_later("length of the piece"), piece_length)
+    require_length(say_later("width of the piece"), piece_width)
     half = min(length, width) / 2.0
-    require_between("trim", trim, 0.0, half, "half the shorter side of the frame")
+    require_between(
+        say_later("trim"), trim, 0.0, half, say_later("half the shorter side of the frame")
+    )
     piece, sheet = (piece_length, piece_width), (length - 2.0 * trim, width - 2.0 * trim)
     at_most = math.floor(sheet[0] * sheet[1] / (piece_length * piece_width) * (1.0 + ROUNDING))
     _require_few(at_most)
@@ -132,15 +135,21 @@ def bars_in_frame(
 
 def _require_sheet(length: float, width: float, gap: float) -> None:
     """Raise OutsideRange unless sheet and gap can be."""
-    require_length("length of the sheet", length)
-    require_length("width of the sheet", width)
-    require_between("gap between pieces", gap, 0.0, 1.0, "a gap, not a sheet")
+    require_length(say_later("length of the sheet"), length)
+    require_length(say_later("width of the sheet"), width)
+    require_between(say_later("gap between pieces"), gap, 0.0, 1.0, say_later("a gap, not a sheet"))
 
 
 def _require_few(count: int) -> None:
     """Raise OutsideRange if pieces are too many to list."""
     if count > MOST_PIECES:
-        raise OutsideRange(f"pieces from one sheet: about {count}; accepted: up to {MOST_PIECES}")
+        raise OutsideRange(
+            say(
+                "pieces from one sheet: about {count}; accepted: up to {most}",
+                count=count,
+                most=MOST_PIECES,
+            )
+        )
 
 
 def _rows_both_ways(d: float, length: float, width: float) -> list[Rows]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from entremetry.errors import OutsideRange, UnknownName
+from entremetry.words import decimal, say, say_later
 
 GREATEST = 10.0
 """Longest dimension accepted; no mould is larger, a slip of the unit is. [m]"""
@@ -18,25 +19,37 @@ CHORD_ERROR = 2e-5
 
 def millimetres(length: float) -> str:
     """Write a length the way makers read it."""
-    return f"{length * 1000:.6g} mm"
+    return decimal(f"{length * 1000:.6g} mm")
+
+
+def millilitres(volume: float) -> str:
+    """Write a volume the way makers read it."""
+    return decimal(f"{volume * 1e6:.6g} ml")
 
 
 def refuse(name: str, found: float, accepted: str) -> OutsideRange:
-    """Return the error for a dimension that cannot be."""
-    return OutsideRange(f"{name}: found {millimetres(found)}; accepted: {accepted}")
+    """Return the error for a dimension that cannot be; its name is still to be said."""
+    return OutsideRange.of(say(name), millimetres(found), accepted)
 
 
 def require_length(name: str, value: float) -> None:
     """Raise OutsideRange unless a length is finite, above zero and at most 10 m."""
     if not 0.0 < value <= GREATEST:
-        raise refuse(name, value, f"more than 0 mm, at most {millimetres(GREATEST)}")
+        accepted = say("more than 0 mm, at most {most}", most=millimetres(GREATEST))
+        raise refuse(name, value, accepted)
 
 
 def require_between(name: str, value: float, low: float, high: float, reason: str) -> None:
     """Raise OutsideRange unless a length lies in a closed interval, with the reason."""
     slack = 1e-12 * max(abs(low), abs(high))
     if not low - slack <= value <= high + slack:
-        raise refuse(name, value, f"{millimetres(low)} to {millimetres(high)}, {reason}")
+        accepted = say(
+            "{low} to {high}, {reason}",
+            low=millimetres(low),
+            high=millimetres(high),
+            reason=say(reason),
+        )
+        raise refuse(name, value, accepted)
 
 
 def require_known(thing: str, name: str, known: tuple[str, ...]) -> None:
@@ -48,14 +61,16 @@ def require_known(thing: str, name: str, known: tuple[str, ...]) -> None:
 def require_factor(factor: float) -> None:
     """Raise OutsideRange unless a scaling factor is finite and above zero."""
     if not (factor > 0.0 and math.isfinite(factor)):
-        raise OutsideRange(f"scaling factor: found {factor:g}; accepted: a number above 0")
+        found = decimal(f"{factor:g}")
+        raise OutsideRange.of(say("scaling factor"), found, say("a number above 0"))
 
 
 def require_spacing(spacing: float, area: float) -> None:
     """Raise OutsideRange unless a spacing gives a number of points that can be held."""
     least = math.sqrt(area / MOST_POINTS)
     if not spacing >= least:
-        raise refuse("spacing of points on the surface", spacing, f"{millimetres(least)} or more")
+        accepted = say("{least} or more", least=millimetres(least))
+        raise refuse(say_later("spacing of points on the surface"), spacing, accepted)
 
 
 def inside_height(level: float, height: float) -> float:
@@ -64,5 +79,5 @@ def inside_height(level: float, height: float) -> float:
     Raises OutsideRange if it is not a number.
     """
     if math.isnan(level):
-        raise OutsideRange("level: found not a number; accepted: a length")
+        raise OutsideRange.of(say("level"), say("not a number"), say("a length"))
     return min(max(level, 0.0), height)

@@ -20,6 +20,7 @@ from entremetry.shapes.filling import level_by_bisection, require_volume
 from entremetry.shapes.outline import drawn_steps, ellipse
 from entremetry.shapes.piece import counted
 from entremetry.shapes.solid import Floats
+from entremetry.words import say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,11 +42,14 @@ class EllipsoidCap:
     half_depth: float | None = None
 
     def __post_init__(self) -> None:
-        for name in ("length", "width", "height"):
-            require_length(f"{name} of the ellipsoid cap", getattr(self, name))
+        require_length(say_later("length of the ellipsoid cap"), self.length)
+        require_length(say_later("width of the ellipsoid cap"), self.width)
+        require_length(say_later("height of the ellipsoid cap"), self.height)
         if self.half_depth is not None:
-            most, reason = 1000.0 * self.height, "the height, or more for a flatter cap"
-            require_between("upright semi-axis", self.half_depth, self.height, most, reason)
+            most, reason = 1000.0 * self.height, say_later("the height, or more for a flatter cap")
+            require_between(
+                say_later("upright semi-axis"), self.half_depth, self.height, most, reason
+            )
 
     @property
     def semi_axes(self) -> tuple[float, float, float]:
@@ -140,9 +144,11 @@ def cap_of_ellipsoid(a: float, b: float, c: float, height: float) -> EllipsoidCa
 
     Raises OutsideRange if the height is more than c.
     """
-    for name, value in (("length", a), ("width", b), ("height", c)):
-        require_length(f"semi-axis along the {name}", value)
-    require_between("height of the ellipsoid cap", height, 0.0, c, "the upright semi-axis")
+    require_length(say_later("semi-axis along the length"), a)
+    require_length(say_later("semi-axis along the width"), b)
+    require_length(say_later("semi-axis along the height"), c)
+    reason = say_later("the upright semi-axis")
+    require_between(say_later("height of the ellipsoid cap"), height, 0.0, c, reason)
     share = math.sqrt(max(height * (2.0 * c - height), 0.0)) / c
     return EllipsoidCap(length=2.0 * a * share, width=2.0 * b * share, height=height, half_depth=c)
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from entremetry.errors import OutsideRange
+from entremetry.shapes.dimension import millilitres
+from entremetry.words import say
 
 ROUNDING = 1e-12
 """Share of the whole by which a volume may exceed it through rounding alone."""
@@ -16,9 +18,8 @@ def require_volume(volume: float, whole: float) -> float:
     Raises OutsideRange if it is negative, not a number, or more than the body holds.
     """
     if not 0.0 <= volume <= whole * (1.0 + ROUNDING):
-        raise OutsideRange(
-            f"volume to fill: found {volume * 1e6:.6g} ml; accepted: 0 to {whole * 1e6:.6g} ml"
-        )
+        accepted = say("0 to {most}", most=millilitres(whole))
+        raise OutsideRange.of(say("volume to fill"), millilitres(volume), accepted)
     return min(volume, whole)
 
 

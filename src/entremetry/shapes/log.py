@@ -20,6 +20,7 @@ from entremetry.shapes.log_profile import half_round, round_topped, rounded
 from entremetry.shapes.piece import counted
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.solid import Floats
+from entremetry.words import say_later
 
 CrossSection = Literal["half-round", "rounded", "round-topped"]
 
@@ -49,12 +50,15 @@ class Log:
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        for name in ("length", "width", "height"):
-            require_length(f"{name} of the log", getattr(self, name))
+        require_length(say_later("length of the log"), self.length)
+        require_length(say_later("width of the log"), self.width)
+        require_length(say_later("height of the log"), self.height)
         require_known("cross-section of a log", self.cross_section, get_args(CrossSection))
         if self.cross_section != "rounded":
-            reason = "for it rounds only the edges of a 'rounded' log"
-            require_between("corner radius of the log", self.corner_radius, 0.0, 0.0, reason)
+            reason = say_later("for it rounds only the edges of a 'rounded' log")
+            require_between(
+                say_later("corner radius of the log"), self.corner_radius, 0.0, 0.0, reason
+            )
         object.__setattr__(self, "profile", _profile(self))
 
     @property

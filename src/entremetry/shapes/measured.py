@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from entremetry.errors import OutsideRange
+from entremetry.shapes.dimension import millilitres
 from entremetry.shapes.solid import Solid
+from entremetry.words import say
 
 MOST = 1.0
 """Largest volume accepted: a cubic metre. [m3]"""
@@ -16,8 +18,6 @@ def measured_by_water(volume: float, like: Solid) -> Solid:
     Raises OutsideRange unless the volume is above zero and at most a cubic metre.
     """
     if not 0.0 < volume <= MOST:
-        raise OutsideRange(
-            f"volume measured by water: found {volume * 1e6:.6g} ml; "
-            f"accepted: more than 0, at most {MOST * 1e6:.6g} ml"
-        )
+        accepted = say("more than 0, at most {most}", most=millilitres(MOST))
+        raise OutsideRange.of(say("volume measured by water"), millilitres(volume), accepted)
     return like.scaled((volume / like.volume) ** (1.0 / 3.0))

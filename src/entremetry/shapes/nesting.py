@@ -10,6 +10,7 @@ import numpy as np
 
 from entremetry.errors import OutsideRange
 from entremetry.shapes.solid import Floats, Solid
+from entremetry.words import say
 
 Offset = tuple[float, float]
 Towards = Literal["side", "closed end", "rim"]
@@ -127,7 +128,7 @@ def placed_surface(
 ) -> Floats:
     """Return points on an insert as it lies in the cavity. (n, 3) [m]"""
     if not all(math.isfinite(place) for place in (level, *offset)):
-        raise OutsideRange(f"place of an insert: found {level:g}, {offset}; accepted: lengths")
+        raise OutsideRange.of(say("place of an insert"), f"{level:g}, {offset}", say("lengths"))
     coarsest = math.sqrt(2.0 * insert.wall_area / MOST_POINTS)
     points = insert.surface(max(spacing, coarsest))
     if turned:

@@ -19,6 +19,7 @@ from entremetry.shapes.piece import Point, counted
 from entremetry.shapes.plan_check import require_outlines
 from entremetry.shapes.sloping_wall import clearance_of_sloping_wall, upright_surface
 from entremetry.shapes.solid import Floats
+from entremetry.words import say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,7 +44,7 @@ class Prism:
     outlines: tuple[Floats, ...] = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        require_length("height of the prism", self.height)
+        require_length(say_later("height of the prism"), self.height)
         drawn = tuple(np.array(line, dtype=float) for line in (self.outline, *self.holes))
         require_outlines(drawn)
         object.__setattr__(self, "outlines", _centred(drawn))
@@ -122,7 +123,7 @@ class Prism:
 
 def regular_prism(sides: int, side: float, height: float) -> Prism:
     """Return a prism over a regular polygon with sides of a length [m]."""
-    require_length("side of the polygon", side)
+    require_length(say_later("side of the polygon"), side)
     radius = side / (2.0 * math.sin(math.pi / max(sides, 3)))
     angles = [2.0 * math.pi * corner / max(sides, 1) for corner in range(sides)]
     outline = tuple((radius * math.cos(angle), radius * math.sin(angle)) for angle in angles)

@@ -14,6 +14,7 @@ from entremetry.shapes.dimension import GREATEST, millimetres, refuse, require_f
 from entremetry.shapes.piece import Point, Segment
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.revolved import Revolved
+from entremetry.words import say, say_later
 
 MOST_POINTS = 2000
 
@@ -57,8 +58,9 @@ def revolution_from_table(rows: Iterable[tuple[float, float]]) -> Revolution:
     table = [(float(level), float(diameter)) for level, diameter in rows]
     for (before, _), (level, _) in zip(table, table[1:], strict=False):
         if not level > before:
-            accepted = f"more than the level of the row before, {millimetres(before)}"
-            raise refuse("level in the table", level, accepted)
+            least = millimetres(before)
+            accepted = say("more than the level of the row before, {least}", least=least)
+            raise refuse(say_later("level in the table"), level, accepted)
     return Revolution(points=tuple((diameter / 2.0, level) for level, diameter in table))
 
 
@@ -69,7 +71,8 @@ def _in_order(points: tuple[Point, ...]) -> tuple[Point, ...]:
     if points[-1][1] < top and points[0][1] == top:
         points = points[::-1]
     if points[-1][1] < top:
-        raise refuse("last level of the profile", points[-1][1], f"the rim, {millimetres(top)}")
+        rim = say("the rim, {level}", level=millimetres(top))
+        raise refuse(say_later("last level of the profile"), points[-1][1], rim)
     if points[0][1] == top and points[0][0] > points[-1][0]:
         points = points[::-1]
     return _with_closed_end(_without_opening(points, top), top)
@@ -78,16 +81,20 @@ def _in_order(points: tuple[Point, ...]) -> tuple[Point, ...]:
 def _require_points(points: tuple[Point, ...]) -> None:
     """Raise OutsideRange unless there are points, each with a radius and level that can be."""
     if not 2 <= len(points) <= MOST_POINTS:
-        raise OutsideRange(
-            f"points of the profile: found {len(points)}; accepted: 2 to {MOST_POINTS}"
-        )
+        accepted = say("2 to {most}", most=MOST_POINTS)
+        raise OutsideRange.of(say("points of the profile"), f"{len(points)}", accepted)
     for radius, level in points:
-        for name, value in (("radius", radius), ("level", level)):
-            if not 0.0 <= value <= GREATEST:
-                raise refuse(f"{name} in the profile", value, f"0 mm to {millimetres(GREATEST)}")
+        _require_length_or_none(say_later("radius in the profile"), radius)
+        _require_length_or_none(say_later("level in the profile"), level)
     lowest = min(level for _, level in points)
     if lowest != 0.0:
-        raise refuse("lowest level of the profile", lowest, "0 mm, the closed end")
+        raise refuse(say_later("lowest level of the profile"), lowest, say("0 mm, the closed end"))
+
+
+def _require_length_or_none(name: str, value: float) -> None:
+    """Raise OutsideRange unless a length is from 0 to 10 m."""
+    if not 0.0 <= value <= GREATEST:
+        raise refuse(name, value, say("0 mm to {most}", most=millimetres(GREATEST)))
 
 
 def _without_opening(points: tuple[Point, ...], top: float) -> tuple[Point, ...]:
@@ -105,8 +112,10 @@ def _with_closed_end(points: tuple[Point, ...], top: float) -> tuple[Point, ...]
     if radius > 0.0 and level == 0.0:
         return ((0.0, 0.0), *points)
     if radius > 0.0 and level != top:
-        accepted = f"0 mm, or the rim ({millimetres(top)}) for a ring, or a radius of 0 mm"
-        raise refuse("first level of the profile", level, accepted)
+        accepted = say(
+            "0 mm, or the rim ({level}) for a ring, or a radius of 0 mm", level=millimetres(top)
+        )
+        raise refuse(say_later("first level of the profile"), level, accepted)
     return points
 
 
@@ -116,15 +125,21 @@ def _profile(points: tuple[Point, ...]) -> Profile:
     kept += [b for a, b in zip(points, points[1:], strict=False) if math.dist(a, b) > 0.0]
     edges = np.array([(a, b) for a, b in zip(kept, kept[1:], strict=False)])
     if any(radius == 0.0 for radius, _ in kept[1:-1]):
-        raise refuse("radius in the profile", 0.0, "0 mm only at its first or last point")
+        raise refuse(
+            say_later("radius in the profile"), 0.0, say("0 mm only at its first or last point")
+        )
     found = first_crossing(edges, ()) if len(edges) > 1 else None
     if found:
         raise OutsideRange(
-            f"profile: its lines {found[0] + 1} and {found[1] + 1} cross or touch; "
-            "accepted: a line that does not cross itself"
+            say(
+                "profile: its lines {one} and {other} cross or touch; "
+                "accepted: a line that does not cross itself",
+                one=found[0] + 1,
+                other=found[1] + 1,
+            )
         )
     height = max(level for _, level in kept)
     profile = Profile(tuple(Segment(a, b) for a, b in zip(kept, kept[1:], strict=False)), height)
     if not profile.square_below(height) > 0.0:
-        raise OutsideRange("profile: it encloses no volume; accepted: some radius above 0 mm")
+        raise OutsideRange(say("profile: it encloses no volume; accepted: some radius above 0 mm"))
     return profile

@@ -15,6 +15,7 @@ from entremetry.shapes.dimension import (
 from entremetry.shapes.piece import Arc, Piece, Segment
 from entremetry.shapes.profile import Profile
 from entremetry.shapes.revolved import Revolved
+from entremetry.words import say, say_later
 
 CrossSection = Literal["half-round", "flat"]
 
@@ -42,12 +43,12 @@ class Ring(Revolved):
     profile: Profile = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        require_length("diameter of the ring", self.diameter)
-        require_length("diameter of the hole", self.hole_diameter)
-        require_length("height of the ring", self.height)
+        require_length(say_later("diameter of the ring"), self.diameter)
+        require_length(say_later("diameter of the hole"), self.hole_diameter)
+        require_length(say_later("height of the ring"), self.height)
         if self.hole_diameter >= self.diameter:
-            accepted = f"less than the ring, {millimetres(self.diameter)}"
-            raise refuse("diameter of the hole", self.hole_diameter, accepted)
+            accepted = say("less than the ring, {most}", most=millimetres(self.diameter))
+            raise refuse(say_later("diameter of the hole"), self.hole_diameter, accepted)
         require_known("cross-section of a ring", self.cross_section, get_args(CrossSection))
         inner, outer = self.hole_diameter / 2.0, self.diameter / 2.0
         shape = _flat if self.cross_section == "flat" else _round

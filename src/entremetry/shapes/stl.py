@@ -11,6 +11,7 @@ from entremetry.errors import OutsideRange
 from entremetry.shapes.dimension import require_length
 from entremetry.shapes.mesh import FLAT, MeshSolid
 from entremetry.shapes.solid import Floats
+from entremetry.words import say, say_as, say_later
 
 MILLIMETRE = 0.001
 MOST_BYTES = 64_000_000
@@ -58,49 +59,56 @@ def _loaded(content: bytes) -> Any:
         mesh = trimesh.load_mesh(io.BytesIO(content), file_type="stl")
         faces = len(mesh.faces)
     except Exception as error:
-        raise OutsideRange(f"mesh: it cannot be read as STL ({error})") from error
+        raise OutsideRange(say("mesh: it cannot be read as STL ({error})", error=error)) from error
     if not 4 <= faces <= MOST_FACES or not np.all(np.isfinite(mesh.vertices)):
-        raise OutsideRange(
-            f"mesh: found {faces} faces; accepted: 4 to {MOST_FACES}, with finite corners"
-        )
+        accepted = say("4 to {most}, with finite corners", most=MOST_FACES)
+        raise OutsideRange.of(say("mesh"), say("{number} faces", number=faces), accepted)
     return mesh
 
 
 def _require_stl(content: bytes) -> None:
     """Raise OutsideRange unless the content has the length or the words of an STL file."""
     if len(content) > MOST_BYTES:
-        size = f"found {len(content) / 1e6:.0f} MB; accepted: up to {MOST_BYTES / 1e6:.0f} MB"
-        raise OutsideRange(f"mesh: {size}")
+        accepted = say("up to {size}", size=_megabytes(MOST_BYTES))
+        raise OutsideRange.of(say("mesh"), _megabytes(len(content)), accepted)
     told = int.from_bytes(content[80:BINARY_HEAD], "little")
     binary = len(content) == BINARY_HEAD + BINARY_FACE * told
     text = content.lstrip()[:5] == b"solid" and b"facet" in content[:2000]
     if not (binary or text):
-        raise OutsideRange("mesh: this is no STL file; accepted: STL, binary or text")
+        raise OutsideRange(say("mesh: this is no STL file; accepted: STL, binary or text"))
 
 
 def _require_one_body(mesh: Any) -> None:
     """Raise OutsideRange unless the mesh is closed, of one piece, and turned one way."""
     if not mesh.is_watertight:
         raise OutsideRange(
-            "mesh: its surface has holes; accepted: a closed mesh (close it in the program "
-            "that drew it)"
+            say(
+                "mesh: its surface has holes; accepted: a closed mesh (close it in the program "
+                "that drew it)"
+            )
         )
     if not mesh.is_winding_consistent:
         raise OutsideRange(
-            "mesh: some faces point inward, others outward; accepted: all outward (recalculate "
-            "the normals in the program that drew it)"
+            say(
+                "mesh: some faces point inward, others outward; accepted: all outward (recalculate "
+                "the normals in the program that drew it)"
+            )
         )
     if mesh.body_count != 1:
-        raise OutsideRange(f"mesh: found {mesh.body_count} bodies; accepted: one")
+        raise OutsideRange.of(
+            say("mesh"), say("{number} bodies", number=mesh.body_count), say_as("of bodies", "one")
+        )
     if not abs(mesh.volume) > 0.0:
-        raise OutsideRange("mesh: it encloses no volume; accepted: a closed mesh")
+        raise OutsideRange(say("mesh: it encloses no volume; accepted: a closed mesh"))
 
 
 def _lying_in_its_mould(vertices: Floats, triangles: Floats, opening: Opening | None) -> Floats:
     """Centre the mesh, closed end down at level 0, its longer side along x."""
     low, high = vertices.min(axis=0), vertices.max(axis=0)
-    for name, extent in zip(("length", "width", "height"), high - low, strict=True):
-        require_length(f"{name} of the mesh", float(extent))
+    length, width, height = (float(extent) for extent in high - low)
+    require_length(say_later("length of the mesh"), length)
+    require_length(say_later("width of the mesh"), width)
+    require_length(say_later("height of the mesh"), height)
     if (opening or _flat_end(triangles, low[2], high[2])) == "bottom":
         vertices = vertices * (1.0, -1.0, -1.0)
         low, high = vertices.min(axis=0), vertices.max(axis=0)
@@ -120,3 +128,7 @@ def _flat_end(triangles: Floats, low: float, high: float) -> Opening:
     top = float(np.sum(areas[levels.min(axis=1) >= high - near]))
     bottom = float(np.sum(areas[levels.max(axis=1) <= low + near]))
     return "bottom" if bottom > top * (1.0 + 1e-6) else "top"
+
+
+def _megabytes(size: int) -> str:
+    return f"{size / 1e6:.0f} MB"

@@ -13,6 +13,7 @@ from entremetry.shapes.outline import enclosed_area, without_repeats
 from entremetry.shapes.piece import Point
 from entremetry.shapes.prism import Prism
 from entremetry.shapes.solid import Floats
+from entremetry.words import say, say_later
 
 LONGEST_TEXT = 50_000
 PATH_DATA = re.compile(r"\s*[Mm][MmLlHhVvCcSsQqTtAaZz0-9eE+\-.,\s]*")
@@ -40,10 +41,10 @@ def prism_from_svg(path_text: str, height: float, width: float | None = None) ->
     """
     lines = [line * MILLIMETRE for line in _lines(_require_path_data(path_text), 1.0)]
     if width is not None:
-        require_length("width of the outline", width)
+        require_length(say_later("width of the outline"), width)
         drawn = float(np.ptp(np.concatenate(lines)[:, 0]))
         if not drawn > 0.0:
-            raise OutsideRange("outline: it has no width; accepted: a line round an area")
+            raise OutsideRange(say("outline: it has no width; accepted: a line round an area"))
         factor = width / drawn
         lines = [line * MILLIMETRE * factor for line in _lines(path_text, factor)]
     outer, *holes = sorted(lines, key=lambda line: -abs(enclosed_area(line)))
@@ -53,13 +54,12 @@ def prism_from_svg(path_text: str, height: float, width: float | None = None) ->
 def _require_path_data(text: str) -> str:
     """Return the text if it holds only path commands and numbers."""
     if len(text) > LONGEST_TEXT:
-        raise OutsideRange(
-            f"outline: found {len(text)} characters; accepted: SVG path data up to {LONGEST_TEXT}"
-        )
+        found = say("{number} characters", number=len(text))
+        accepted = say("SVG path data up to {most}", most=LONGEST_TEXT)
+        raise OutsideRange.of(say("outline"), found, accepted)
     if not PATH_DATA.fullmatch(text):
-        raise OutsideRange(
-            f"outline: found {text[:40]!r}; accepted: SVG path data, such as 'M0 0 H60 V40 H0 Z'"
-        )
+        accepted = say("SVG path data, such as '{example}'", example="M0 0 H60 V40 H0 Z")
+        raise OutsideRange.of(say("outline"), f"{text[:40]!r}", accepted)
     return text
 
 
@@ -71,13 +71,12 @@ def _lines(text: str, factor: float) -> list[Floats]:
         path = svgelements.Path(text)
         runs = [list(run) for run in path.as_subpaths()]
     except (ValueError, IndexError, TypeError, AttributeError, ZeroDivisionError) as error:
-        raise OutsideRange(
-            f"outline: found {text[:40]!r}; accepted: complete SVG path data"
-        ) from error
+        accepted = say("complete SVG path data")
+        raise OutsideRange.of(say("outline"), f"{text[:40]!r}", accepted) from error
     tolerance = 0.25 * CHORD_ERROR / (MILLIMETRE * factor) if factor > 0.0 else 1.0
     lines = [_closed_line(run, tolerance) for run in runs]
     if not lines:
-        raise OutsideRange("outline: it draws nothing; accepted: a closed line")
+        raise OutsideRange(say("outline: it draws nothing; accepted: a closed line"))
     return lines
 
 
@@ -88,13 +87,13 @@ def _closed_line(run: list[Any], tolerance: float) -> Floats:
     drawn = [segment for segment in run if not isinstance(segment, svgelements.Move)]
     parts = [_corners(segment, tolerance) for segment in drawn]
     if not parts:
-        raise OutsideRange("outline: a line has no length; accepted: a closed line")
+        raise OutsideRange(say("outline: a line has no length; accepted: a closed line"))
     line = np.concatenate(parts)
     if not np.all(np.isfinite(line)):
-        raise OutsideRange("outline: found a point that is not a number; accepted: lengths")
+        raise OutsideRange.of(say("outline"), say("a point that is not a number"), say("lengths"))
     closed = isinstance(run[-1], svgelements.Close)
     if not closed and np.max(np.abs(line[0] - line[-1])) > tolerance:
-        raise OutsideRange("outline: a line is not closed; accepted: lines that end with Z")
+        raise OutsideRange(say("outline: a line is not closed; accepted: lines that end with Z"))
     return without_repeats(line * (1.0, -1.0))
 
 

@@ -5,6 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from entremetry.errors import OutsideRange
+from entremetry.words import decimal, say, say_as
+
+QUANTITY = "quantity"
+"""What the words of a quantity are told apart by, in the catalogues."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +34,13 @@ class Range:
         """Raise OutsideRange unless the range covers `value`."""
         if not self.covers(value):
             raise OutsideRange(
-                f"{self.quantity} {value} {self.unit} is outside "
-                f"{self.low:g} to {self.high:g} {self.unit} ({self.source})"
+                say(
+                    "{quantity} {value} {unit} is outside {low} to {high} {unit} ({source})",
+                    quantity=say_as(QUANTITY, self.quantity),
+                    value=value,
+                    unit=self.unit,
+                    low=decimal(f"{self.low:g}"),
+                    high=decimal(f"{self.high:g}"),
+                    source=self.source,
+                )
             )

@@ -11,6 +11,7 @@ from entremetry.errors import StoreError
 from entremetry.store.database import Database, open_database
 from entremetry.store.files import write_atomically
 from entremetry.store.tables import METADATA
+from entremetry.words import say
 
 AT_ONCE = 500
 """Rows that are held in memory at a time."""
@@ -25,7 +26,7 @@ def backup(database: Database, path: Path) -> None:
 def backup_of(connection: Connection, path: Path) -> None:
     """Write what a connection sees into one file; StoreError if a file is there."""
     if path.exists():
-        raise StoreError(f"{path} exists; name a new file for the backup")
+        raise StoreError(say("{path} exists; name a new file for the backup", path=path))
     with tempfile.TemporaryDirectory() as folder:
         copy = Path(folder) / "copy.sqlite"
         target = open_database(copy)

@@ -13,6 +13,7 @@ from sqlalchemy.exc import ArgumentError, DBAPIError, NoSuchModuleError
 
 from entremetry.errors import StoreError
 from entremetry.store.home import STORE_SETTING
+from entremetry.words import say
 
 MIGRATIONS = ("0001", "0002")
 NEWEST_MIGRATION = MIGRATIONS[-1]
@@ -76,13 +77,21 @@ def _engine(address: str | Path) -> Engine:
         engine = create_engine(_url(address))
     except (ArgumentError, NoSuchModuleError) as error:
         raise StoreError(
-            f"{STORE_SETTING} is no database address; accepted: "
-            "sqlite:///FILE or postgresql://USER@HOST/NAME"
+            say(
+                "{setting} is no database address; accepted: {one} or {other}",
+                setting=STORE_SETTING,
+                one="sqlite:///FILE",
+                other="postgresql://USER@HOST/NAME",
+            )
         ) from error
     except ImportError as error:
         raise StoreError(
-            f"{STORE_SETTING} asks for PostgreSQL, whose driver is not installed: "
-            "install the package psycopg[binary]"
+            say(
+                "{setting} asks for PostgreSQL, whose driver is not installed: "
+                "install the package {package}",
+                setting=STORE_SETTING,
+                package="psycopg[binary]",
+            )
         ) from error
     if engine.dialect.name == "sqlite":
         event.listen(engine, "connect", _prepare_sqlite)
@@ -126,7 +135,7 @@ def _migrate(connection: Connection) -> None:
         command.upgrade(settings, "head")
     except CommandError as error:
         raise StoreError(
-            "the library was written by a newer version of this program; install that version"
+            say("the library was written by a newer version of this program; install that version")
         ) from error
 
 
@@ -136,4 +145,4 @@ def _told() -> Iterator[None]:
         yield
     except DBAPIError as error:
         why = " ".join(str(error.orig).split())
-        raise StoreError(f"the library cannot be used: {why}") from error
+        raise StoreError(say("the library cannot be used: {why}", why=why)) from error

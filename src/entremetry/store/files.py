@@ -10,6 +10,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from entremetry.errors import StoreError
+from entremetry.words import decimal, say, say_later
 
 LARGEST = 1_000_000
 STANDARD_INPUT = "-"
@@ -26,7 +27,7 @@ def read_input(source: str, *, what: str, largest: int = LARGEST) -> str:
     if source != STANDARD_INPUT:
         return read_text(source, what=what, largest=largest)
     place = Path("standard input")
-    with _told(f"the {what} in {place} cannot be read"):
+    with _told(say("the {what} in {place} cannot be read", what=say(what), place=place)):
         content = sys.stdin.buffer.read(largest + 1)
     return text_of(content, "standard input", what=what, largest=largest)
 
@@ -41,7 +42,7 @@ def read_text(path: Path | str, *, what: str, largest: int = LARGEST) -> str:
     """
     place = Path(path)
     _refuse_what_is_no_file(place, what, largest)
-    with _told(f"the {what} {place} cannot be read"), place.open("rb") as stream:
+    with _told(_unreadable(what, place)), place.open("rb") as stream:
         content = stream.read(largest + 1)
     return text_of(content, str(place), what=what, largest=largest)
 
@@ -69,42 +70,73 @@ def write_atomically(path: Path | str, content: bytes) -> None:
     """
     place = Path(path)
     if place.is_dir():
-        raise StoreError(f"{place} is a folder; name a file to write")
-    with _told(f"{place} cannot be written"), _scratch_beside(place) as scratch:
+        raise StoreError(say("{place} is a folder; name a file to write", place=place))
+    with _told(say("{place} cannot be written", place=place)), _scratch_beside(place) as scratch:
         _write_through(scratch, content)
         scratch.replace(place)
 
 
 def _refuse_what_is_no_file(place: Path, what: str, largest: int) -> None:
-    with _told(f"the {what} {place} cannot be read"):
+    with _told(_unreadable(what, place)):
         if place.is_dir():
-            raise StoreError(f"{place} is a folder; a {what} is one text file")
+            raise _no_file(say_later("{place} is a folder; a {what} is one text file"), place, what)
         if not place.exists():
-            raise StoreError(f"there is no file {place}; a {what} was to be read from it")
+            raise _no_file(
+                say_later("there is no file {place}; a {what} was to be read from it"), place, what
+            )
         if not place.is_file():
-            raise StoreError(f"{place} is not a regular file; a {what} is one text file")
+            raise _no_file(
+                say_later("{place} is not a regular file; a {what} is one text file"), place, what
+            )
         _refuse_large(place.stat().st_size, place, what, largest)
+
+
+def _unreadable(what: str, place: Path) -> str:
+    return say("the {what} {place} cannot be read", what=say(what), place=place)
+
+
+def _no_file(message: str, place: Path, what: str) -> StoreError:
+    return StoreError(say(message, place=place, what=say(what)))
 
 
 def _refuse_large(size: int, place: Path, what: str, largest: int) -> None:
     if size > largest:
         raise StoreError(
-            f"{place} holds more than {largest / 1e6:g} MB, the most a {what} may have"
+            say(
+                "{place} holds more than {size}, the most a {what} may have",
+                place=place,
+                size=decimal(f"{largest / 1e6:g} MB"),
+                what=say(what),
+            )
         )
 
 
 def _decoded(content: bytes, place: Path, what: str) -> str:
     if b"\0" in content:
         at = content.index(b"\0") + 1
-        raise StoreError(f"{place} is not text: byte {at} is NUL; a {what} is UTF-8 text")
+        raise StoreError(
+            say(
+                "{place} is not text: byte {at} is NUL; a {what} is UTF-8 text",
+                place=place,
+                at=at,
+                what=say(what),
+            )
+        )
     try:
         return content.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         at = error.start + 1
         line = content.count(b"\n", 0, error.start) + 1
         raise StoreError(
-            f"{place} is not UTF-8 text: byte {at} (line {line}) is "
-            f"0x{content[error.start]:02x}; save the {what} as UTF-8"
+            say(
+                "{place} is not UTF-8 text: byte {at} (line {line}) is {byte}; "
+                "save the {what} as UTF-8",
+                place=place,
+                at=at,
+                line=line,
+                byte=f"0x{content[error.start]:02x}",
+                what=say(what),
+            )
         ) from None
 
 
@@ -113,7 +145,8 @@ def _told(message: str) -> Iterator[None]:
     try:
         yield
     except OSError as error:
-        raise StoreError(f"{message}: {error.strerror or error}") from error
+        why = error.strerror or error
+        raise StoreError(say("{message}: {why}", message=message, why=why)) from error
 
 
 @contextmanager

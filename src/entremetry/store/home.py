@@ -6,6 +6,7 @@ import os
 from pathlib import Path
 
 from entremetry.errors import StoreError
+from entremetry.words import say
 
 HOME_SETTING = "ENTREMETRY_HOME"
 STORE_SETTING = "ENTREMETRY_STORE"
@@ -24,8 +25,12 @@ def home_folder(home: Path | None = None) -> Path:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise StoreError(
-            f"the data folder {folder} cannot be made: {error.strerror or error}; "
-            f"name another one in {HOME_SETTING}"
+            say(
+                "the data folder {folder} cannot be made: {why}; name another one in {setting}",
+                folder=folder,
+                why=error.strerror or error,
+                setting=HOME_SETTING,
+            )
         ) from error
     return folder
 

@@ -23,6 +23,7 @@ from entremetry.larder import (
     Pack,
     Part,
 )
+from entremetry.words import say
 
 FORMAT = 2
 FIRST = 16  # column in which the constituents begin
@@ -56,7 +57,9 @@ def read_larder(path: Path) -> Larder:
         with _reading(path) as connection:
             return Larder(tuple(_ingredients(connection)))
     except sqlite3.Error as error:
-        raise StoreError(f"the larder file {path.name} cannot be read: {error}") from error
+        raise StoreError(
+            say("the larder file {name} cannot be read: {why}", name=path.name, why=error)
+        ) from error
 
 
 @contextmanager
@@ -66,7 +69,14 @@ def _reading(path: Path) -> Iterator[sqlite3.Connection]:
     with closing(sqlite3.connect(address, uri=True)) as connection:
         found = connection.execute("pragma user_version").fetchone()[0]
         if found != FORMAT:
-            raise StoreError(f"the larder file {path.name} has format {found}, wanted {FORMAT}")
+            raise StoreError(
+                say(
+                    "the larder file {name} has format {found}, wanted {wanted}",
+                    name=path.name,
+                    found=found,
+                    wanted=FORMAT,
+                )
+            )
         connection.row_factory = sqlite3.Row
         yield connection
 

@@ -13,7 +13,8 @@ from entremetry.store.backup import backup
 from entremetry.store.database import Database
 from entremetry.store.plans import Plans
 from entremetry.store.restoring import replace_all
-from entremetry.store.stored import Draft, Kind, Origin, Revision, StoredDocument
+from entremetry.store.stored import TAKEN, Draft, Kind, Origin, Revision, StoredDocument
+from entremetry.words import say
 
 
 def now() -> datetime:
@@ -69,7 +70,7 @@ class Library:
         """
         with self.database.unit_of_work() as connection:
             if document_id in revisions.ids(connection, kind):
-                raise StoreError(f"a {kind} with the id '{document_id}' exists; choose another id")
+                raise StoreError(say(TAKEN[kind], id=document_id))
             revisions.create(
                 connection, kind, document_id, text, origin=Origin.NEW, when=self.clock()
             )
@@ -145,7 +146,9 @@ class Library:
             current = revisions.newest_if(connection, kind, document_id, started_from)
             earlier = current.revision.parent
             if earlier is None:
-                raise StoreError(f"'{document_id}' is in its first state; there is nothing to undo")
+                raise StoreError(
+                    say("'{id}' is in its first state; there is nothing to undo", id=document_id)
+                )
             text, record = revisions.state(connection, kind, document_id, earlier)
             revisions.revise(
                 connection,

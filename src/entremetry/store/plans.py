@@ -13,6 +13,7 @@ from entremetry.errors import StoreError, UnknownName
 from entremetry.store.database import Database
 from entremetry.store.stored_plan import BenchEntry, Happening, KeptPlan
 from entremetry.store.tables import BENCH_ENTRIES, PLANS
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +55,10 @@ class Plans:
             changed = connection.execute(update(PLANS).where(*this).values(values))
             if changed.rowcount != 1:
                 raise StoreError(
-                    f"plan {current.id} was made anew meanwhile; look at it and plan again"
+                    say(
+                        "plan {id} was made anew meanwhile; look at it and plan again",
+                        id=current.id,
+                    )
                 )
             return _found(connection, current.id)
 

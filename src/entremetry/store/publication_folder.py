@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from entremetry.errors import StoreError
+from entremetry.words import say
 
 
 def write_together(folder: Path, contents: Mapping[str, bytes]) -> tuple[Path, ...]:
@@ -21,7 +22,7 @@ def write_together(folder: Path, contents: Mapping[str, bytes]) -> tuple[Path, .
     with _folder(folder), _staged(folder, contents) as stage:
         for name in contents:
             _refuse_a_folder(folder / name)
-        with _told(f"{folder} cannot be written"):
+        with _told(say("{place} cannot be written", place=folder)):
             for name in contents:
                 (stage / name).replace(folder / name)
     return tuple(folder / name for name in contents)
@@ -31,7 +32,7 @@ def write_together(folder: Path, contents: Mapping[str, bytes]) -> tuple[Path, .
 def _folder(folder: Path) -> Iterator[None]:
     """Make the folder, and take away again what was made of it if what follows fails."""
     missing = [place for place in (folder, *folder.parents) if not place.exists()]
-    with _told(f"the folder {folder} cannot be made"):
+    with _told(say("the folder {folder} cannot be made", folder=folder)):
         folder.mkdir(parents=True, exist_ok=True)
     try:
         yield
@@ -44,11 +45,11 @@ def _folder(folder: Path) -> Iterator[None]:
 @contextmanager
 def _staged(folder: Path, contents: Mapping[str, bytes]) -> Iterator[Path]:
     """Write all files in full in a hidden folder beside their place."""
-    with _told(f"{folder} cannot be written"):
+    with _told(say("{place} cannot be written", place=folder)):
         scratch = tempfile.TemporaryDirectory(prefix=".publishing-", dir=folder)
     with scratch as name:
         stage = Path(name)
-        with _told(f"{folder} cannot be written"):
+        with _told(say("{place} cannot be written", place=folder)):
             for each, content in contents.items():
                 (stage / each).write_bytes(content)
         yield stage
@@ -56,7 +57,7 @@ def _staged(folder: Path, contents: Mapping[str, bytes]) -> Iterator[Path]:
 
 def _refuse_a_folder(place: Path) -> None:
     if place.is_dir():
-        raise StoreError(f"{place} is a folder; a file is to be written there")
+        raise StoreError(say("{place} is a folder; a file is to be written there", place=place))
 
 
 @contextmanager
@@ -64,4 +65,5 @@ def _told(message: str) -> Iterator[None]:
     try:
         yield
     except OSError as error:
-        raise StoreError(f"{message}: {error.strerror or error}") from error
+        why = error.strerror or error
+        raise StoreError(say("{message}: {why}", message=message, why=why)) from error

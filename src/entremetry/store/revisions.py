@@ -88,7 +88,7 @@ def state(
     wanted = select(REVISIONS).where(REVISIONS.c.kind == kind, REVISIONS.c.id == document_id)
     row = connection.execute(wanted.where(REVISIONS.c.number == number)).first()
     if row is None:
-        raise UnknownName(f"revision of '{document_id}'", str(number), ())
+        raise UnknownName("revision of '{document}'", str(number), (), document=document_id)
     return row.document, _revision(row)
 
 

@@ -13,7 +13,7 @@ from entremetry.errors import StoreError
 from entremetry.kitchen.mould import Mould
 from entremetry.kitchen.reading import moulds_of, read_kitchen
 from entremetry.store.shelf_names import shelf_name
-from entremetry.words import current, speaking
+from entremetry.words import current, say, speaking
 
 FILE = "moulds.yaml"
 
@@ -34,8 +34,11 @@ def _built_in(code: str) -> Mapping[str, Mould]:
 def no_mesh(name: str) -> bytes:
     """Refuse a mesh where there is no folder to read it from."""
     raise StoreError(
-        f"the mesh '{name}' cannot be read here: keep the document in a folder with its STL file "
-        "and use the command line"
+        say(
+            "the mesh '{name}' cannot be read here: keep the document in a folder with its STL "
+            "file and use the command line",
+            name=name,
+        )
     )
 
 

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
 
+from entremetry.words import say_later
+
 
 class Kind(StrEnum):
     """The kinds of document that are kept."""
@@ -13,6 +15,14 @@ class Kind(StrEnum):
     DESSERT = "dessert"
     KITCHEN = "kitchen"
     PRICES = "prices"
+
+
+TAKEN = {
+    Kind.DESSERT: say_later("a dessert with the id '{id}' exists; choose another id"),
+    Kind.KITCHEN: say_later("a kitchen with the id '{id}' exists; choose another id"),
+    Kind.PRICES: say_later("a prices with the id '{id}' exists; choose another id"),
+}
+"""What is said when an id is taken."""
 
 
 class Origin(StrEnum):

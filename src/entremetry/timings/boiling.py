@@ -15,7 +15,7 @@ from entremetry.timings.bowl_content import bowl_content, mix_of
 from entremetry.timings.start import HELD_AT, stated_temperature
 from entremetry.timings.step_temperatures import Fact, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
-from entremetry.words import say
+from entremetry.words import quoted, say
 
 MEDIUM = (31e3, 20e3, 51e3)  # W/m2 into a pan at medium heat: best, least, most, our_own
 GENTLE = (10e3, 6e3, 18e3)  # W/m2 under eggs and milk, which are not let boil, our_own
@@ -86,14 +86,16 @@ def _water(reckoning: Reckoning, timed: TimedStep) -> tuple[float, float]:
     """Water that the step boils away and what was in the pan before, for this batch. [kg]"""
     component = timed.component
     if component is None:
-        raise QuantityError("a simmer in the assembly", "a simmer in a component's method")
+        raise QuantityError(
+            say("a simmer in the assembly"), say("a simmer in a component's method")
+        )
     made = reckoning.makings[component.id]
     name, boiled = step_name(timed.step, timed.number), say(BOILED_OFF)
     lost = [c for c in made.changes if (c.step, c.reason) == (name, boiled) and c.mass < 0.0]
     if not lost:
         raise QuantityError(
-            f"nothing boils away in '{timed.sentence}'",
-            "a step with evaporates, to_mass or to_brix",
+            say("nothing boils away in '{step}'", step=timed.sentence),
+            say("a step with evaporates, to_mass or to_brix"),
         )
     pieces = reckoning.dessert.document.pieces
     factor = reckoning.requirements(pieces)[component.id].factor
@@ -115,5 +117,5 @@ def _time(before: float, gone: float, power: float, timed: TimedStep) -> float:
             heat_capacity=HEAT,
         )
     except OutsideRange as error:
-        raise QuantityError(f"'{timed.sentence}'", str(error)) from error
+        raise QuantityError(quoted(timed.sentence), str(error)) from error
     return done.time

@@ -23,7 +23,7 @@ from entremetry.timings.place import place
 from entremetry.timings.start import stated_temperature
 from entremetry.timings.step_temperatures import Curve, StepTemperatures
 from entremetry.timings.timed_step import TimedStep
-from entremetry.words import say, say_later
+from entremetry.words import quoted, say, say_later
 
 DEPTH = 1.0 / 3.0  # a bowl is filled so many times as deep as it is wide, our_own
 AIR_SIDE = 8.0  # W/(m2 K) outside a bowl in still air: convection and a little radiation, our_own
@@ -96,29 +96,46 @@ def _scene(
 ) -> tuple[_Scene, tuple[str, ...]]:
     component, step = timed.component, timed.step
     if component is None or not isinstance(step, CoolTo):
-        raise QuantityError("a step of no component", "a cool-to step in a component's method")
+        raise QuantityError(
+            say("a step of no component"), say("a cool-to step in a component's method")
+        )
     start = stated_temperature(steps_before(component, timed.number - 1))
     if step.temperature < COLDEST_LIQUID or step.temperature >= HOTTEST:
         raise QuantityError(
-            f"'{timed.sentence}'",
-            f"a temperature to cool to from {format_celsius(COLDEST_LIQUID)} to "
-            f"{format_celsius(HOTTEST - 1.0)}: below, it is frozen rather than cooled",
+            quoted(timed.sentence),
+            say(
+                "a temperature to cool to from {low} to {high}: "
+                "below, it is frozen rather than cooled",
+                low=format_celsius(COLDEST_LIQUID),
+                high=format_celsius(HOTTEST - 1.0),
+            ),
         )
     if start is None:
         raise QuantityError(
-            f"no temperature before '{timed.sentence}'",
-            "an earlier step that says how hot it is, such as cook-to or melt",
+            say("no temperature before '{step}'", step=timed.sentence),
+            say("an earlier step that says how hot it is, such as cook-to or melt"),
         )
     if start <= step.temperature:
         raise QuantityError(
-            f"a start of {format_celsius(start)} before '{timed.sentence}'",
-            "a temperature to cool to that lies below what the bowl has",
+            say(
+                "a start of {temperature} before '{step}'",
+                temperature=format_celsius(start),
+                step=timed.sentence,
+            ),
+            say("a temperature to cool to that lies below what the bowl has"),
         )
     there = place(step.where, None, kitchen)
     if there.temperature < COLDEST_AIR:
         raise QuantityError(
-            f"a bowl in the {there.name} at {format_celsius(there.temperature)}",
-            f"air of {format_celsius(COLDEST_AIR)} or warmer: colder, its edge freezes",
+            say(
+                "a bowl in the {place} at {temperature}",
+                place=there.name,
+                temperature=format_celsius(there.temperature),
+            ),
+            say(
+                "air of {temperature} or warmer: colder, its edge freezes",
+                temperature=format_celsius(COLDEST_AIR),
+            ),
         )
     begin = min(start, HOTTEST)
     mix = mix_of(reckoning, component, bowl_content(component, timed.number - 1).all)

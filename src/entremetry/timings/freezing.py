@@ -101,6 +101,6 @@ def _insert_solid(reckoning: Reckoning, component: Component) -> Solid:
         if part.component == component.id and not part.is_base:
             return part.solid
     raise QuantityError(
-        f"{component.name}, which is placed nowhere as an insert",
-        "a component with a shape of its own: only then can its freezing be computed",
+        say("{name}, which is placed nowhere as an insert", name=component.name),
+        say("a component with a shape of its own: only then can its freezing be computed"),
     )

@@ -58,13 +58,17 @@ def glazing_answer(
     step = timed.step
     placement = _coating(reckoning)
     if placement is None or not isinstance(step, GlazeAt):
-        raise QuantityError("a dessert without a coating", "a glaze placed as a coating")
+        raise QuantityError(say("a dessert without a coating"), say("a glaze placed as a coating"))
     component = _component(reckoning, placement.component)
     if not COOLEST - 1.0 < step.temperature <= HOTTEST:
         raise QuantityError(
-            f"a pour at {format_celsius(step.temperature)}",
-            f"from {format_celsius(COOLEST)} to {format_celsius(HOTTEST)}: cooler, the glaze sets "
-            "in the jug; hotter, it runs off like water",
+            say("a pour at {temperature}", temperature=format_celsius(step.temperature)),
+            say(
+                "from {low} to {high}: cooler, the glaze sets in the jug; "
+                "hotter, it runs off like water",
+                low=format_celsius(COOLEST),
+                high=format_celsius(HOTTEST),
+            ),
         )
     cold = place("freezer", None, kitchen).temperature
     glaze, dome = _glaze(reckoning, component), _dome(reckoning, placement, cold)
@@ -73,7 +77,8 @@ def glazing_answer(
     try:
         done = pour(glaze, dome, step.temperature, poured, air=room.temperature)
     except OutsideRange as error:
-        raise QuantityError(f"a pour at {format_celsius(step.temperature)}", str(error)) from error
+        found = say("a pour at {temperature}", temperature=format_celsius(step.temperature))
+        raise QuantityError(found, str(error)) from error
     window = _window(glaze, dome, poured, step.temperature)
     return StepTemperatures(
         step=timed.id,

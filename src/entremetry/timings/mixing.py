@@ -44,12 +44,12 @@ def mixing_answer(
     """
     component = timed.component
     if component is None:
-        raise QuantityError("a fold in the assembly", "a fold in a component's method")
+        raise QuantityError(say("a fold in the assembly"), say("a fold in a component's method"))
     sides = _sides(reckoning, component, timed.number - 1, kitchen)
     if sides is None:
         raise QuantityError(
-            f"no base of a stated temperature before '{timed.sentence}'",
-            "an earlier step that says how warm the base is, such as cool-to",
+            say("no base of a stated temperature before '{step}'", step=timed.sentence),
+            say("an earlier step that says how warm the base is, such as cool-to"),
         )
     base, added = sides
     return StepTemperatures(

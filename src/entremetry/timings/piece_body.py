@@ -16,7 +16,7 @@ from entremetry.physics.material import Material
 from entremetry.shapes import Box, Floats, Solid
 from entremetry.timings.half_outline import STRAIGHT, Lie, closed, enclosed, half_wall, lie_of
 from entremetry.timings.piece_regions import contacts, main_part, regions
-from entremetry.words import say, say_later
+from entremetry.words import decimal, say, say_later
 
 CLOSED_END, WALL, OPENING, AXIS = "closed end", "wall", "opening", "axis"
 FINEST = 1e-3  # m
@@ -95,8 +95,11 @@ def _spacing(whole: Outline, most_cells: int) -> float:
     across, height = np.ptp(whole.points, axis=0)
     if max(across, height) < GRAIN:
         raise QuantityError(
-            f"a piece of {1e3 * max(across, height):.2g} mm",
-            f"a piece of {1e3 * GRAIN:g} mm or more: a grain is as warm as its mould at once",
+            say("a piece of {size} mm", size=decimal(f"{1e3 * max(across, height):.2g}")),
+            say(
+                "a piece of {least} mm or more: a grain is as warm as its mould at once",
+                least=decimal(f"{1e3 * GRAIN:g}"),
+            ),
         )
     return max(FINEST, float(np.sqrt(across * height / most_cells)))
 

@@ -30,7 +30,9 @@ def main_part(placed: Placed) -> Filled:
         If there is none.
     """
     if not placed.filled:
-        raise QuantityError("a piece without a soft part", "a filling or a layer in the mould")
+        raise QuantityError(
+            say("a piece without a soft part"), say("a filling or a layer in the mould")
+        )
     return max(placed.filled, key=lambda part: part.volume)
 
 

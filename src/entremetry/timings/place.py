@@ -106,8 +106,16 @@ def place(kind: str, support: Support | None, kitchen: KitchenDocument | None) -
         found = _room(support, kitchen)
     if not COLDEST <= found.temperature <= WARMEST:
         raise QuantityError(
-            f"the {found.name} at {format_celsius(found.temperature)}",
-            f"air from {format_celsius(COLDEST)} to {format_celsius(WARMEST)}",
+            say(
+                "the {place} at {temperature}",
+                place=found.name,
+                temperature=format_celsius(found.temperature),
+            ),
+            say(
+                "air from {low} to {high}",
+                low=format_celsius(COLDEST),
+                high=format_celsius(WARMEST),
+            ),
         )
     return found
 

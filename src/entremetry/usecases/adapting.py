@@ -12,7 +12,6 @@ from entremetry.adapt.cold_times import with_times
 from entremetry.adapt.moulding import moulded_text
 from entremetry.adapt.rebalanced import Adapted, Change
 from entremetry.adapt.swap import Swap
-from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.dessert.translating import without_strangers
@@ -26,8 +25,9 @@ from entremetry.store.files import read_text
 from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.store.shelf import no_mesh
 from entremetry.usecases.batch import Surroundings, reckoned, surroundings, surroundings_of
+from entremetry.usecases.pieces import require_pieces
 from entremetry.usecases.rebalancing import opener
-from entremetry.words import say
+from entremetry.words import say, say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,7 +53,7 @@ def adapt(path: Path, asked: Adaptation, *, kitchen: Path | None = None) -> Adap
     EntremetryError
         If the document is refused, something asked for is not there, or it cannot be.
     """
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return adapted(text, asked, str(path), surroundings_of(path, kitchen))
 
 
@@ -140,21 +140,21 @@ def own_mould(text: str) -> Mould:
     except OutsideRange as error:
         found, accepted = shape_fault(error)
         raise DocumentError(
-            [Fault(file="mould", field="shape", found=found, accepted=accepted)]
+            [Fault(file=say("mould"), field="shape", found=found, accepted=accepted)]
         ) from None
 
 
 def _require_something(asked: Adaptation, around: Surroundings) -> None:
     if asked.mould is not None and asked.vessel is not None:
-        raise QuantityError("a mould and a vessel", "one of the two")
+        raise QuantityError(say("a mould and a vessel"), say("one of the two"))
     named = asked.mould or asked.vessel or asked.own or asked.swaps or around.kitchen
     if not (named or asked.pieces is not None):
         raise QuantityError(
-            "nothing to adapt to",
-            "--mould ID, --vessel ID, --swap A=B, --pieces N or --kitchen FILE",
+            say("nothing to adapt to"),
+            say("--mould ID, --vessel ID, --swap A=B, --pieces N or --kitchen FILE"),
         )
-    if asked.pieces is not None and not 1 <= asked.pieces <= MAX_PIECES:
-        raise QuantityError(f"{asked.pieces} pieces", f"1 to {MAX_PIECES} pieces")
+    if asked.pieces is not None:
+        require_pieces(asked.pieces)
 
 
 def _mould(name: str, before: Reckoning, around: Surroundings, *, vessel: bool) -> Mould:
@@ -165,6 +165,7 @@ def _mould(name: str, before: Reckoning, around: Surroundings, *, vessel: bool) 
     if name in fitting:
         return own if name == own.id else fitting[name]
     if name in known:
-        word, option = ("mould", "--mould") if vessel else ("vessel", "--vessel")
-        raise QuantityError(f"'{name}', which is a {word}", f"{option} {name}")
+        if vessel:
+            raise QuantityError(say("'{name}', which is a mould", name=name), f"--mould {name}")
+        raise QuantityError(say("'{name}', which is a vessel", name=name), f"--vessel {name}")
     raise UnknownName("vessel" if vessel else "mould", name, fitting)

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from entremetry.dessert.batch import batch_sheet
 from entremetry.dessert.batch_sheet import BatchSheet
-from entremetry.dessert.document import MAX_PIECES, DessertDocument
+from entremetry.dessert.document import DessertDocument
 from entremetry.dessert.household_amount import SPOONS
 from entremetry.dessert.limiting import pieces_from
 from entremetry.dessert.locating import located, refiled
@@ -29,7 +29,8 @@ from entremetry.store.files import read_text
 from entremetry.store.larder_file import open_larder
 from entremetry.store.mesh_file import read_mesh_beside
 from entremetry.store.shelf import built_in_moulds, no_mesh
-from entremetry.words import current
+from entremetry.usecases.pieces import require_pieces
+from entremetry.words import current, say, say_later
 
 USUAL_MEASURES = "us"
 MEASURES_OF_READERS = {"fr": SPOONS}
@@ -110,7 +111,7 @@ def batch(
     EntremetryError
         With one message that says what, where and how to mend it.
     """
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return _sheet(text, str(path), surroundings_of(path, kitchen), pieces, mould, have)
 
 
@@ -134,7 +135,9 @@ def moulds(kitchen_text: str | None = None, *, file: str = "kitchen") -> tuple[M
 
 def surroundings_of(path: Path, kitchen: Path | None) -> Surroundings:
     """What a document in a file is read against: its folder, and the kitchen's file."""
-    kitchen_text = None if kitchen is None else read_text(kitchen, what="kitchen document")
+    kitchen_text = (
+        None if kitchen is None else read_text(kitchen, what=say_later("kitchen document"))
+    )
 
     def read_mesh(name: str) -> bytes:
         return read_mesh_beside(path.parent, name)
@@ -166,7 +169,7 @@ def _sheet(
     have: tuple[str, str] | None,
 ) -> BatchSheet:
     if have is not None and pieces is not None:
-        raise QuantityError("a number of pieces and what there is", "one of the two")
+        raise QuantityError(say("a number of pieces and what there is"), say("one of the two"))
     return reckoned_sheet(text, file, around, pieces=pieces, mould=mould, have=have)[1]
 
 
@@ -227,6 +230,5 @@ def _reckoned(
 
 
 def _allowed(pieces: int) -> int:
-    if not 1 <= pieces <= MAX_PIECES:
-        raise QuantityError(f"{pieces} pieces", f"1 to {MAX_PIECES} pieces")
+    require_pieces(pieces)
     return pieces

@@ -141,7 +141,7 @@ def new_component(
         If it has no name.
     """
     if not name.strip():
-        raise QuantityError("no name", "a name for the component")
+        raise QuantityError(say("no name"), say("a name for the component"))
     component, written = _drafted(name.strip(), kind, text, measures=measures)
     return adding_component(component, {**written, "name": name.strip(), "kind": kind}, place)
 
@@ -158,14 +158,15 @@ def weighed_mould(name: str, holds: str, like: str, cavities: str) -> dict[str, 
     from entremetry.usecases.drafting import chosen_mould
 
     if not name.strip():
-        raise QuantityError("no name", "a name for the mould")
+        raise QuantityError(say("no name"), say("a name for the mould"))
     bare = holds.strip().replace(",", ".")
     measured = chosen_mould(
         None, f"{bare} ml" if bare.replace(".", "", 1).isdigit() else bare, like
     )
     count = cavities.strip() or "1"
     if not (count.isascii() and count.isdigit() and 1 <= int(count[:6]) <= 500):
-        raise QuantityError(f"'{count[:20]}' cavities", "a whole number from 1 to 500")
+        found = say("'{text}' cavities", text=count[:20])
+        raise QuantityError(found, say("a whole number from 1 to 500"))
     own = {"id": identifier(name), "name": name.strip(), "cavities": int(count)}
     return {**dict(measured), **own} if isinstance(measured, dict) else own
 
@@ -192,7 +193,7 @@ def _drafted(name: str, kind: str, text: str, *, measures: str | None) -> tuple[
     if drafted.questions:
         raise DocumentError(
             Fault(
-                file="pasted lines",
+                file=say("pasted lines"),
                 field=question.about,
                 found=question.text,
                 accepted=_answers(question),

@@ -22,6 +22,7 @@ from entremetry.usecases.batch import (
     surroundings,
     surroundings_of,
 )
+from entremetry.words import say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,7 +56,7 @@ def checks(
         With one message that says what, where and how to mend it.
     """
     around = surroundings_of(path, kitchen)
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return _checked(reckoned(text, str(path), around, mould), around.kitchen, times)
 
 

@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import Any
 
 from entremetry.dessert.answer_words import answer_words
-from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.draft import MEASURES, Draft, DraftRequest, draft
 from entremetry.dessert.draft_line import identifier
 from entremetry.dessert.draft_question import Question
@@ -18,7 +17,8 @@ from entremetry.kitchen.water_weighing import water_volume
 from entremetry.store.files import read_input, text_of
 from entremetry.store.larder_file import open_larder
 from entremetry.store.shelf import built_in_moulds, built_in_shapes
-from entremetry.words import say
+from entremetry.usecases.pieces import require_pieces
+from entremetry.words import one_of, quoted, say, say_as, say_later
 
 LONGEST_NAME = 120
 
@@ -52,7 +52,7 @@ def decoded(content: bytes, *, file: str) -> str:
     StoreError
         If it is too large or no UTF-8 text.
     """
-    return text_of(content, file, what="saved page", largest=LARGEST_PAGE)
+    return text_of(content, file, what=say_later("saved page"), largest=LARGEST_PAGE)
 
 
 def page_text(content: str, *, file: str) -> PageRecipe:
@@ -95,7 +95,7 @@ def draft_source(
 
 def _read(source: str) -> tuple[str, str, tuple[str, ...]]:
     """Lines of a source, the name a page gives, and what other recipes the page has."""
-    what = "text of pasted lines or saved page"
+    what = say_later("text of pasted lines or saved page")
     content = read_input(source, what=what, largest=LARGEST_PAGE)
     if not is_page(content):
         return content, "", ()
@@ -104,7 +104,7 @@ def _read(source: str) -> tuple[str, str, tuple[str, ...]]:
 
 
 def _unnamed() -> str:
-    raise QuantityError("no name for the dessert", "--name with a name on one line")
+    raise QuantityError(say("no name for the dessert"), say("--name with a name on one line"))
 
 
 def _told_of(others: tuple[str, ...]) -> tuple[str, ...]:
@@ -125,12 +125,14 @@ def chosen_mould(mould: str | None, holds: str | None, like: str | None) -> str 
         If the shelf has no such mould.
     """
     if holds is not None and mould:
-        raise QuantityError(f"the mould '{mould}' and what one holds", "one of the two")
+        found = say("the mould '{mould}' and what one holds", mould=mould)
+        raise QuantityError(found, say("one of the two"))
     if holds is not None:
         water_volume(holds)
         return _measured(holds, like)
     if not mould:
-        raise QuantityError("no mould", "the id of a mould, or what a cavity holds of water")
+        accepted = say("the id of a mould, or what a cavity holds of water")
+        raise QuantityError(say("no mould"), accepted)
     if mould not in built_in_moulds():
         raise UnknownName("mould", mould, built_in_moulds())
     return mould
@@ -139,8 +141,8 @@ def chosen_mould(mould: str | None, holds: str | None, like: str | None) -> str 
 def _measured(holds: str, like: str | None) -> dict[str, Any]:
     shapes = built_in_shapes()
     if not like:
-        found = "no mould that the weighed one is like"
-        raise QuantityError(found, f"the id of one of: {', '.join(shapes)}")
+        found = say("no mould that the weighed one is like")
+        raise QuantityError(found, say("the id of one of: {names}", names=", ".join(shapes)))
     if like not in shapes:
         raise UnknownName("mould", like, shapes)
     return {
@@ -151,17 +153,17 @@ def _measured(holds: str, like: str | None) -> dict[str, Any]:
 
 
 def _require(request: DraftRequest) -> None:
-    if request.pieces is not None and not 1 <= request.pieces <= MAX_PIECES:
-        raise QuantityError(f"{request.pieces} pieces", f"1 to {MAX_PIECES} pieces")
+    if request.pieces is not None:
+        require_pieces(request.pieces)
     if not 0 < len(request.name.strip()) <= LONGEST_NAME or not request.name.isprintable():
         raise QuantityError(
-            f"a name of {len(request.name.strip())} characters",
-            f"a name on one line, of 1 to {LONGEST_NAME} characters",
+            say("a name of {number} characters", number=len(request.name.strip())),
+            say("a name on one line, of 1 to {most} characters", most=LONGEST_NAME),
         )
     if request.measures is not None and request.measures not in MEASURES:
         raise QuantityError(
-            f"measures '{request.measures}'",
-            f"one of {', '.join(MEASURES)}",
+            say("measures '{name}'", name=request.measures),
+            one_of(MEASURES),
             nearest_names(request.measures, MEASURES),
         )
 
@@ -172,9 +174,11 @@ def _refuse_wrong_answers(drafted: Draft, file: str) -> None:
     faults += [
         Fault(
             file=file,
-            field=f"answer {key}",
-            found="an answer to no question",
-            accepted=f"answers to {', '.join(drafted.keys) or 'nothing: no question is open'}",
+            field=say("answer {key}", key=key),
+            found=say("an answer to no question"),
+            accepted=say("answers to {names}", names=", ".join(drafted.keys))
+            if drafted.keys
+            else say("answers to nothing: no question is open"),
             nearest=nearest_names(key, drafted.keys),
         )
         for key in drafted.unasked
@@ -185,12 +189,13 @@ def _refuse_wrong_answers(drafted: Draft, file: str) -> None:
 
 def _wrong(question: Question, file: str) -> Fault:
     choices = [answer for answer, _ in question.choices]
-    words = [f"one of {', '.join(choices)}"] if choices else []
-    words += [f"your own, such as {question.example}"] if question.example else []
+    words = [one_of(choices)] if choices else []
+    if question.example:
+        words.append(say("your own, such as {example}", example=question.example))
     return Fault(
         file=file,
-        field=f"answer {question.key}",
-        found=f"'{question.refused}'",
-        accepted=" or ".join(words),
+        field=say("answer {key}", key=question.key),
+        found=quoted(question.refused),
+        accepted=say_as("between two choices", " or ").join(words),
         nearest=nearest_names(question.refused, choices),
     )

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from entremetry.dessert.document import MAX_PIECES
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import QuantityError, UnknownName, nearest_names
 from entremetry.labels.cost import Cost, Hands, batch_cost
@@ -19,7 +18,8 @@ from entremetry.usecases.batch import (
     surroundings,
     surroundings_of,
 )
-from entremetry.words import say, speaking
+from entremetry.usecases.pieces import require_pieces
+from entremetry.words import either, say, say_later, speaking
 
 if TYPE_CHECKING:
     from entremetry.labels.price_document import PriceDocument
@@ -57,15 +57,17 @@ def label_of(
     EntremetryError
         With one message that says what, where and how to mend it.
     """
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     given = None
     if prices is not None:
-        planned = None if plan is None else read_text(plan, what="plan")
+        planned = None if plan is None else read_text(plan, what=say_later("plan"))
         given = Prices(
-            text=read_text(prices, what="price document"), file=str(prices), plan=planned
+            text=read_text(prices, what=say_later("price document")), file=str(prices), plan=planned
         )
     elif plan is not None:
-        raise QuantityError("a plan without prices", "--plan FILE together with --prices FILE")
+        raise QuantityError(
+            say("a plan without prices"), say("--plan FILE together with --prices FILE")
+        )
     around = surroundings_of(path, kitchen)
     return _label(text, str(path), around, mould, pieces, rules, given)
 
@@ -109,8 +111,7 @@ def _drafted(
     prices: Prices | None,
 ) -> Label:
     number = reckoning.dessert.document.pieces if pieces is None else pieces
-    if not 1 <= number <= MAX_PIECES:
-        raise QuantityError(f"{number} pieces", f"1 to {MAX_PIECES} pieces")
+    require_pieces(number)
     cost = None if prices is None else _cost(reckoning, number, prices, around)
     return label(reckoning, pieces=number, rules=rules, cost=cost)
 
@@ -119,7 +120,8 @@ def rules_named(name: str) -> Rules:
     """Rules by their name; QuantityError if there are none of it."""
     known = [rules.value for rules in Rules]
     if name.casefold() not in known:
-        raise QuantityError(f"rules '{name}'", " or ".join(known), nearest_names(name, known))
+        found = say("rules '{name}'", name=name)
+        raise QuantityError(found, either(known), nearest_names(name, known))
     return Rules(name.casefold())
 
 

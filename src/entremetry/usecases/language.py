@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from entremetry.errors import QuantityError
-from entremetry.words import Language, languages, speaking
+from entremetry.words import Language, languages, say, speaking
 
 
 @contextmanager
@@ -19,6 +19,9 @@ def in_language(code: str) -> Iterator[Language]:
         If there is no such language; it says which there are.
     """
     if code not in languages():
-        raise QuantityError(f"the language '{code}'", f"one of: {', '.join(languages())}")
+        raise QuantityError(
+            say("the language '{code}'", code=code),
+            say("one of: {names}", names=", ".join(languages())),
+        )
     with speaking(code) as spoken:
         yield spoken

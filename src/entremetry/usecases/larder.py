@@ -8,6 +8,7 @@ from entremetry.larder.larder import Larder
 from entremetry.larder.spelling import plain
 from entremetry.larder.spoken_name import ingredient_name
 from entremetry.store.larder_file import open_larder
+from entremetry.words import say
 
 
 def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
@@ -22,7 +23,7 @@ def look_up(words: str, larder: Larder | None = None) -> tuple[Ingredient, ...]:
     """
     larder = larder or open_larder()
     if not words.strip():
-        raise QuantityError("no words", "the id or name of an ingredient, or part of it")
+        raise QuantityError(say("no words"), say("the id or name of an ingredient, or part of it"))
     try:
         return (larder.find(words),)
     except UnknownName:

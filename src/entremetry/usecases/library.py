@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from entremetry.errors import DocumentError, EntremetryError, Fault
 from entremetry.store import Draft, Kind, Revision, StoredDocument
-from entremetry.words import ENGLISH, current
+from entremetry.words import ENGLISH, current, say
 
 if TYPE_CHECKING:
     from entremetry.store.library import Library
@@ -232,7 +232,7 @@ def trouble_of(
 
     document, tree = read_dessert(text, file=dessert_id)
     if document.id != dessert_id:
-        accepted = f"{dessert_id}: a dessert keeps its id"
+        accepted = say("{id}: a dessert keeps its id", id=dessert_id)
         raise DocumentError(
             [
                 Fault(

@@ -10,6 +10,7 @@ from entremetry.errors import QuantityError
 from entremetry.kitchen.mould import Mould, mould
 from entremetry.kitchen.mould_document import MouldDocument
 from entremetry.store.shelf import no_mesh
+from entremetry.words import say
 
 
 def written_mould(document: MouldDocument) -> dict[str, Any]:
@@ -27,7 +28,8 @@ def bare_shape(shape: dict[str, Any]) -> dict[str, Any]:
         return dict(shape["like"])
     if shape["kind"] in ("prism", "mesh"):
         raise QuantityError(
-            f"a mould like a {shape['kind']}", "--like with the id of a known mould"
+            say("a mould like a {shape}", shape=shape["kind"]),
+            say("--like with the id of a known mould"),
         )
     return shape
 
@@ -38,5 +40,6 @@ def made_mould(written: dict[str, Any]) -> Mould:
         document = MouldDocument.model_validate(written)
     except ValidationError as error:
         first = error.errors(include_url=False)[0]
-        raise QuantityError(f"the mould '{written['name']}'", str(first["msg"])) from None
+        found = say("the mould '{name}'", name=written["name"])
+        raise QuantityError(found, str(first["msg"])) from None
     return mould(document, read_mesh=no_mesh)

@@ -8,7 +8,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from entremetry.errors import QuantityError, StoreError, UnknownName
+from entremetry.errors import QuantityError, UnknownName
+from entremetry.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,7 +37,7 @@ def planned_hands(text: str, dessert_id: str) -> PlannedHands:
     if dessert_id not in pieces:
         raise UnknownName("dessert of the plan", dessert_id, pieces)
     if not agenda["tasks"]:
-        raise QuantityError("a plan without tasks", "a plan that can be done")
+        raise QuantityError(say("a plan without tasks"), say("a plan that can be done"))
     minutes = math.fsum(_share(task, dessert_id) for task in agenda["tasks"])
     return PlannedHands(minutes=minutes, pieces=pieces[dessert_id])
 
@@ -61,12 +62,12 @@ def _members(task_id: str, dessert: str, together: Iterable[str]) -> list[str]:
 
 def _agenda(text: str) -> dict[str, Any]:
     from entremetry.publish.agenda_json import agenda_object
-    from entremetry.usecases.plans import NO_PLAN, planned_from
+    from entremetry.usecases.plans import no_plan, planned_from
 
     try:
         data = json.loads(text)
     except ValueError as error:
-        raise StoreError(f"{NO_PLAN}: {error}") from None
+        raise no_plan(error) from None
     if not isinstance(data, dict) or "agenda" in data:
         return agenda_object(planned_from(text).agenda)
     wanted = {
@@ -78,7 +79,11 @@ def _agenda(text: str) -> dict[str, Any]:
         if not isinstance(rows, list) or not all(
             isinstance(row, dict) and all(key in row for key in keys) for row in rows
         ):
-            raise StoreError(
-                f"{NO_PLAN}: '{name}' is missing or has rows without {', '.join(keys)}"
+            raise no_plan(
+                say(
+                    "'{name}' is missing or has rows without {keys}",
+                    name=name,
+                    keys=", ".join(keys),
+                )
             )
     return data

@@ -39,7 +39,7 @@ from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.usecases.batch import Surroundings, reckoned_sheet, surroundings
 from entremetry.usecases.language import in_language
-from entremetry.words import ENGLISH
+from entremetry.words import ENGLISH, say
 
 if TYPE_CHECKING:
     from pydantic import TypeAdapter
@@ -48,7 +48,6 @@ DAYS = 4
 """Days before the last service at which a plan may begin if nothing else is said."""
 LONGEST = 60
 """Days that a plan may last."""
-NO_PLAN = "this is no plan that was kept"
 COURSES = 20
 """Desserts that one menu may have."""
 
@@ -119,7 +118,8 @@ def composed(
 ) -> Menu:
     """The menu as a problem, before anything is solved."""
     if not 1 <= len(courses) <= COURSES:
-        raise QuantityError(f"{len(courses)} desserts", f"1 to {COURSES} desserts for one plan")
+        found = say("{number} desserts", number=len(courses))
+        raise QuantityError(found, say("1 to {most} desserts for one plan", most=COURSES))
     zone = ZoneInfo((around.kitchen and around.kitchen.time_zone) or get_localzone_name())
     hours = [local_time(course.serve or serve, zone) for course in courses]
     clock = Clock(origin=_beginning(begin, hours, zone, now), zone=zone)
@@ -151,7 +151,7 @@ def planned_anew(planned: Planned, record: Record, *, limits: Limits | None = No
         If there was no plan, or the record tells of what cannot be.
     """
     if planned.plan is None:
-        raise QuantityError("a menu without a plan", "a plan that can be made anew")
+        raise QuantityError(say("a menu without a plan"), say("a plan that can be made anew"))
     require_known(planned.menu.problem, record)
     teller = Teller(menu=planned.menu)
     problem = with_lengths(yielding(planned.menu.problem), record.lasts)
@@ -197,9 +197,14 @@ def planned_from(text: str) -> Planned:
     except ValidationError as error:
         first = error.errors()[0]
         place = ".".join(str(part) for part in first["loc"])
-        raise StoreError(f"{NO_PLAN}: {place or 'it'}: {first['msg']}") from None
+        raise no_plan(f"{place or 'it'}: {first['msg']}") from None
     except (ProblemError, QuantityError, UnknownName) as error:
-        raise StoreError(f"{NO_PLAN}: {error}") from None
+        raise no_plan(error) from None
+
+
+def no_plan(problem: object) -> StoreError:
+    """The refusal of a text that holds no plan."""
+    return StoreError(say("this is no plan that was kept: {problem}", problem=problem))
 
 
 @lru_cache(maxsize=1)
@@ -226,13 +231,19 @@ def _beginning(
     for hour in hours:
         if elapsed(first, hour) <= timedelta(0):
             raise QuantityError(
-                f"a service on {said(hour)}, and the plan begins on {said(first)}",
-                "an hour of service that is still to come",
+                say(
+                    "a service on {hour}, and the plan begins on {first}",
+                    hour=said(hour),
+                    first=said(first),
+                ),
+                say("an hour of service that is still to come"),
             )
     if elapsed(first, last) > timedelta(days=LONGEST):
         raise QuantityError(
-            f"a plan from {first:%Y-%m-%d} to {last:%Y-%m-%d}",
-            f"{LONGEST} days at most; begin later",
+            say(
+                "a plan from {first} to {last}", first=f"{first:%Y-%m-%d}", last=f"{last:%Y-%m-%d}"
+            ),
+            say("{number} days at most; begin later", number=LONGEST),
         )
     return first
 

@@ -12,7 +12,7 @@ from entremetry.planning import Limits
 from entremetry.store.files import read_text
 from entremetry.usecases.plans import Course, plan_menu
 from entremetry.usecases.publication_files import file_name
-from entremetry.words import current
+from entremetry.words import current, say, say_later
 
 SECONDS = 10.0  # that a plan for a publication is looked for
 
@@ -29,7 +29,9 @@ def calendar_files(
     """
     from entremetry.publish.agenda_calendar import calendar
 
-    kitchen_text = None if kitchen is None else read_text(kitchen, what="kitchen document")
+    kitchen_text = (
+        None if kitchen is None else read_text(kitchen, what=say_later("kitchen document"))
+    )
     chosen = text if mould is None else edited(text, ("mould",), mould)
     agenda = plan_menu(
         [Course(text=chosen, file=sheet.id, pieces=sheet.pieces)],
@@ -40,6 +42,14 @@ def calendar_files(
     ).agenda
     if not agenda.feasible:
         reasons = [fact for conflict in agenda.conflicts[:1] for fact in conflict]
-        told = "; ".join(reasons) or "none was found in the time there was"
-        raise ProblemError([f"no plan to serve at {serve}: {told}. Ask 'plan' for ways out."])
+        told = "; ".join(reasons) or say("none was found in the time there was")
+        raise ProblemError(
+            [
+                say(
+                    "no plan to serve at {hour}: {reasons}. Ask 'plan' for ways out.",
+                    hour=serve,
+                    reasons=told,
+                )
+            ]
+        )
     return {file_name(sheet, ".ics"): calendar(agenda, stamp=datetime.now(UTC))}

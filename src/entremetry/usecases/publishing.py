@@ -32,7 +32,7 @@ from entremetry.usecases.publication_files import (
     published_files,
 )
 from entremetry.usecases.published_calendar import calendar_files
-from entremetry.words import ENGLISH
+from entremetry.words import ENGLISH, say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,7 +77,7 @@ def publish(
         folder cannot be written; nothing half-written stays.
     """
     around = surroundings_of(path, kitchen)
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     require_fresh_kernels()
     with in_language(wishes.language):
         reckoning, sheet = reckoned_sheet(text, str(path), around, pieces=pieces, mould=mould)

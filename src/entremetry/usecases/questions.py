@@ -53,6 +53,7 @@ from entremetry.usecases.checking import checked_in
 from entremetry.usecases.diagnosing import diagnosed as cause_of
 from entremetry.usecases.own_mould import bare_shape, made_mould, written_mould
 from entremetry.usecases.rebalancing import opener
+from entremetry.words import say, say_later
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,7 +83,7 @@ def ask(path: Path, question: Question, *, kitchen: Path | None = None) -> Answe
     EntremetryError
         If the document is refused, or the question names what is not there.
     """
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return _asked(
         _Asking(text=text, file=str(path), around=surroundings_of(path, kitchen)), question
     )
@@ -98,7 +99,7 @@ def ask_of_text(
 
 def zone(kitchen: Path | None) -> ZoneInfo:
     """The time zone of a kitchen in a file, or of this machine."""
-    text = None if kitchen is None else read_text(kitchen, what="kitchen document")
+    text = None if kitchen is None else read_text(kitchen, what=say_later("kitchen document"))
     return zone_of_text(text)
 
 
@@ -110,7 +111,7 @@ def zone_of_text(kitchen_text: str | None) -> ZoneInfo:
 
 def choices(path: Path, *, kitchen: Path | None = None) -> Choices:
     """What a document in a file can be asked."""
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return choices_of(reckoned(text, str(path), surroundings_of(path, kitchen)).dessert)
 
 
@@ -243,17 +244,19 @@ def _thaw(asking: _Asking, reckoning: Reckoning, question: Wait) -> Thaw | None:
     hands = sum(s.hands_on or s.time or 0.0 for s in rest if not isinstance(s, ThawUntil))
     thaws = [t for t in timed_steps(reckoning.dessert) if isinstance(t.step, ThawUntil)]
     if not thaws:
-        return Thaw(time=hands, because="as the steps of the assembly state")
+        return Thaw(time=hands, because=say("as the steps of the assembly state"))
     last = thaws[-1]
     try:
         found = temperatures(reckoning, last.id, asking.around.kitchen, load=False)
     except EntremetryError as error:
-        return Thaw(time=hands + (last.step.time or 0.0), because=f"not computed: {error}")
+        return Thaw(
+            time=hands + (last.step.time or 0.0), because=say("not computed: {error}", error=error)
+        )
     if found.high is None:
         return Thaw(time=hands + (last.step.time or 0.0), because=found.reason)
     return Thaw(
         time=hands + max(found.high, 0.0),
-        because=f"{found.because}; the upper end counts",
+        because=say("{because}; the upper end counts", because=found.because),
         sources=found.sources,
     )
 

@@ -16,6 +16,7 @@ from entremetry.dessert.reading import read_dessert
 from entremetry.dessert.resolving import resolve
 from entremetry.store.files import read_text
 from entremetry.usecases.batch import Surroundings, surroundings, surroundings_of
+from entremetry.words import say_later
 
 
 def rebalance(path: Path, asked: Asked, *, kitchen: Path | None = None) -> Rebalanced:
@@ -26,7 +27,7 @@ def rebalance(path: Path, asked: Asked, *, kitchen: Path | None = None) -> Rebal
     EntremetryError
         If the document is refused, or something asked for is not in it.
     """
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return rebalanced_text(text, asked, opener(str(path), surroundings_of(path, kitchen)))
 
 

@@ -9,12 +9,8 @@ from entremetry.store.kernel_cache import require_fresh_kernels
 from entremetry.timings.answer import answer
 from entremetry.timings.step_temperatures import StepTemperatures
 from entremetry.timings.timed_step import TimedStep, timed_steps
-from entremetry.usecases.batch import (
-    reckoned,
-    reckoned_as_spoken,
-    surroundings,
-    surroundings_of,
-)
+from entremetry.usecases.batch import reckoned, reckoned_as_spoken, surroundings, surroundings_of
+from entremetry.words import say_later
 
 
 def temperatures(
@@ -28,7 +24,7 @@ def temperatures(
         If the document or the kitchen is refused, or there is no such step.
     """
     around = surroundings_of(path, kitchen)
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     require_fresh_kernels()
     return answer(reckoned(text, str(path), around), step, around.kitchen, pictures=pictures)
 
@@ -59,5 +55,5 @@ def timed_steps_of_text(
 def timed_steps_of(path: Path, *, kitchen: Path | None = None) -> tuple[TimedStep, ...]:
     """The steps of a document in a file that can be timed, in the order of the work."""
     around = surroundings_of(path, kitchen)
-    text = read_text(path, what="dessert document")
+    text = read_text(path, what=say_later("dessert document"))
     return timed_steps(reckoned(text, str(path), around).dessert)

@@ -10,7 +10,10 @@ from entremetry.words.dates import full_date, short_weekday, weekday, weekday_an
 from entremetry.words.language import ENGLISH, Language, current, language, languages, speaking
 from entremetry.words.numbers import decimal
 from entremetry.words.say import (
+    either,
     is_said_as,
+    one_of,
+    quoted,
     say,
     say_as,
     say_as_later,
@@ -24,10 +27,13 @@ __all__ = [
     "Language",
     "current",
     "decimal",
+    "either",
     "full_date",
     "is_said_as",
     "language",
     "languages",
+    "one_of",
+    "quoted",
     "say",
     "say_as",
     "say_as_later",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from gettext import GNUTranslations
 
 from entremetry.words.language import ENGLISH, current
@@ -59,3 +60,19 @@ def say_as_later(context: str, message: str) -> str:
 def say_count_later(one: str, many: str) -> tuple[str, str]:
     """Both forms of a message that is said later: `say_count(*FORMS, number)`."""
     return one, many
+
+
+def quoted(text: object) -> str:
+    """What somebody wrote, between the quotation marks of the spoken language."""
+    return say("'{text}'", text=text)
+
+
+def one_of(names: Iterable[object]) -> str:
+    """What may be chosen of: 'one of a, b, c'."""
+    return say("one of {names}", names=", ".join(str(name) for name in names))
+
+
+def either(names: Sequence[str]) -> str:
+    """Names of which one is meant: 'a', 'a or b', 'a, b or c'."""
+    *most, last = names
+    return say("{names} or {last}", names=", ".join(most), last=last) if most else last
