@@ -18,6 +18,8 @@ from browser.chromium import arguments, executable
 from browser.planned_workbench import PlannedWorkbench
 
 ROOT = Path(__file__).parents[2]
+GIVEN_UP = "htmx:sendAbort"
+"""A request given up for a newer one, or as the page is left, which is no fault."""
 SCREENS = ROOT / ".screens"
 COMMAND = Path(sys.executable).parent / "entremetry"
 
@@ -108,7 +110,9 @@ def watched(page: Page, workbench: str) -> Iterator[Page]:
     page.on(
         "console",
         lambda message: (
-            complaints.append(f"console: {message.text}") if message.type == "error" else None
+            complaints.append(f"console: {message.text}")
+            if message.type == "error" and GIVEN_UP not in message.text
+            else None
         ),
     )
     page.on(

@@ -46,6 +46,9 @@ Do a thing.
 DRAFT = {"name": "Cassis", "pieces": "6", "mould": "weighed", "holds": "92", "text": LINES}
 SENT = [
     (BUILD, {"do": "paste", "component": "cream", "lines": "20 g flour"}),
+    (BUILD, {"do": "nothing"}),
+    (BUILD, {"set:pieces": "many"}),
+    ("/kitchen/walk/5", {"do": "add-mould", "name": ""}),
     ("/new", DRAFT),
     ("/new", {**DRAFT, "answer:cassis-kind": "mousse", "answer:biscuit-kind": "zorgles"}),
     ("/new", {**DRAFT, "answer:cassis-place": "coating", "typed:cassis-size": "zorgles"}),
