@@ -7,6 +7,7 @@ import math
 from entremetry.dessert.reckoning import Reckoning
 from entremetry.errors import OutsideRange, QuantityError
 from entremetry.method.cooking import Heated
+from entremetry.method.step_names import step_name
 from entremetry.physics.reduction import reduce
 from entremetry.quantities import format_length
 from entremetry.timings.bowl_content import bowl_content, mix_of
@@ -80,8 +81,8 @@ def _water(reckoning: Reckoning, timed: TimedStep) -> tuple[float, float]:
             say("a simmer in the assembly"), say("a simmer in a component's method")
         )
     made = reckoning.makings[component.id]
-    label = timed.step.id or f"step {timed.number}, {timed.step.step}"
-    lost = [c for c in made.changes if c.step == label and c.mass < 0.0 and "water" in c.reason]
+    label, boiled_off = step_name(timed.step, timed.number), say("water boiled off")
+    lost = [c for c in made.changes if c.step == label and c.reason == boiled_off]
     if not lost:
         raise QuantityError(
             say("nothing boils away in '{step}'", step=timed.sentence),
