@@ -7,6 +7,7 @@ import pytest
 
 from entremetry.errors import QuantityError
 from entremetry.timings.bowl_content import bowl_content, mix_of, tags_of
+from entremetry.words import speaking
 from timed_desserts import KITCHEN, fact, reckoning_of, told
 
 COOL = "id: cool-heart, temperature: 30 °C"
@@ -122,6 +123,12 @@ def test_boiling_down_takes_heat_for_warming_and_for_the_water() -> None:
         assert heat / answer.time == pytest.approx(31e3 * np.pi / 4.0 * 0.14**2, rel=1e-3)
     assert more.time > less.time
     assert "140 mm" in less.assumptions[0]
+
+
+def test_boiling_down_takes_as_long_in_another_language() -> None:
+    with speaking("fr"):
+        french = told("simmer-milk")
+    assert french.time == told("simmer-milk").time
 
 
 def test_a_custard_is_heated_gently() -> None:
