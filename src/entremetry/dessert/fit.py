@@ -8,7 +8,7 @@ from typing import Any
 
 from entremetry.dessert.placed import Inclusion, InsertWall
 from entremetry.errors import FitError
-from entremetry.shapes import Solid, WallThickness, gap_between, thinnest_wall
+from entremetry.shapes import MeshSolid, Solid, WallThickness, gap_between, thinnest_wall
 
 TOUCHING = 1e-6  # m
 POINTS_ACROSS = 60  # an insert is measured at so many points along its longest side
@@ -51,7 +51,9 @@ def overlap(one: str, two: str, missing: float) -> FitError:
 
 def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
     solids: tuple[Any, Any] = (cavity, part.solid)
-    wall = _thinnest(*solids, part.low, part.aside, part.turned)
+    meshed = any(isinstance(solid, MeshSolid) for solid in solids)
+    measure = _thinnest if meshed else _thinnest_kept
+    wall = measure(*solids, part.low, part.aside, part.turned)
     if wall.thinnest < -TOUCHING:
         raise FitError(
             f"{part.name} does not fit into the mould: it is "
@@ -62,11 +64,10 @@ def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
     return InsertWall(inclusion=part, thinnest=wall.thinnest, towards=wall.towards)
 
 
-@lru_cache(maxsize=256)
 def _thinnest(
     cavity: Solid, insert: Solid, level: float, aside: float, turned: bool
 ) -> WallThickness:
-    """Thinnest wall around an insert; most changes of a dessert leave it as it was."""
+    """Thinnest wall around an insert."""
     return thinnest_wall(
         cavity,
         insert,
@@ -75,6 +76,10 @@ def _thinnest(
         turned=turned,
         spacing=_spacing(insert),
     )
+
+
+_thinnest_kept = lru_cache(maxsize=256)(_thinnest)
+"""The same for bodies of a few numbers; most changes of a dessert leave them as they were."""
 
 
 def _spacing(solid: Solid) -> float:
