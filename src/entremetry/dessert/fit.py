@@ -8,7 +8,7 @@ from typing import Any
 
 from entremetry.dessert.placed import Inclusion, InsertWall
 from entremetry.errors import FitError
-from entremetry.shapes import Solid, WallThickness, gap_between, thinnest_wall
+from entremetry.shapes import MeshSolid, Solid, WallThickness, gap_between, thinnest_wall
 from entremetry.words import decimal, say, say_later
 
 TOUCHING = 1e-6  # m
@@ -69,7 +69,9 @@ def overlap(one: str, two: str, missing: float) -> FitError:
 
 def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
     solids: tuple[Any, Any] = (cavity, part.solid)
-    wall = _thinnest(*solids, part.low, part.aside, part.turned)
+    meshed = any(isinstance(solid, MeshSolid) for solid in solids)
+    measure = _thinnest if meshed else _thinnest_kept
+    wall = measure(*solids, part.low, part.aside, part.turned)
     if wall.thinnest < -TOUCHING:
         raise FitError(
             say(
@@ -83,11 +85,10 @@ def _wall(cavity: Solid, part: Inclusion) -> InsertWall:
     return InsertWall(inclusion=part, thinnest=wall.thinnest, towards=wall.towards)
 
 
-@lru_cache(maxsize=256)
 def _thinnest(
     cavity: Solid, insert: Solid, level: float, aside: float, turned: bool
 ) -> WallThickness:
-    """Thinnest wall around an insert; most changes of a dessert leave it as it was."""
+    """Thinnest wall around an insert."""
     return thinnest_wall(
         cavity,
         insert,
@@ -96,6 +97,10 @@ def _thinnest(
         turned=turned,
         spacing=_spacing(insert),
     )
+
+
+_thinnest_kept = lru_cache(maxsize=256)(_thinnest)
+"""The same for bodies of a few numbers; most changes of a dessert leave them as they were."""
 
 
 def _spacing(solid: Solid) -> float:
