@@ -1,9 +1,9 @@
 """The workbench with 500 desserts and 20 clients who build: how long a change takes.
 
-Each client changes a dessert of its own again and again, as the building page does, and reads the
-part of the page that comes back; then it thinks for a while, as people do, not all for the same
-time. The figure is the 95th percentile; the reference is the same
-change made by one client alone in the same run.
+Each client has its page open and changes a dessert of its own again and again, as the building page
+does: a number of pieces, then an amount. It reads the part of the page that comes back, then thinks
+for a while, as people do, not all for the same time. The figure is the 95th percentile; the
+reference is the same change made by one client alone in the same run.
 """
 
 from __future__ import annotations
@@ -113,9 +113,8 @@ class Builder:
         return {name: f"{int(grams) + 1} g"}
 
 
-def changes(host: str, id_: str, rounds: int) -> list[float]:
+def changes(builder: Builder, rounds: int) -> list[float]:
     """Times of so many changes of one dessert."""
-    builder = Builder(host, id_)
     times = [builder.change()]
     for _ in range(rounds - 1):
         builder.think()
@@ -123,10 +122,10 @@ def changes(host: str, id_: str, rounds: int) -> list[float]:
     return times
 
 
-def changes_by_the_way(host: str, id_: str, rounds: int) -> list[float]:
-    """The same by a client who comes when it likes."""
-    time.sleep(Random(id_).uniform(0.0, max(PAUSES)))
-    return changes(host, id_, rounds)
+def changes_by_the_way(builder: Builder, rounds: int) -> list[float]:
+    """The same by a client who begins when it likes."""
+    time.sleep(builder.thinking.uniform(0.0, max(PAUSES)))
+    return changes(builder, rounds)
 
 
 def looks(host: str, id_: str, path: str, rounds: int) -> list[float]:
@@ -162,12 +161,10 @@ def measure(rounds: int = 12) -> Figure:
                 told(host, "GET", path)
                 found = percentile_95(looks(host, ids[-1], path, rounds))
                 print(f"{name} after a change, p95, one client: {found * 1e3:.0f} ms")
-            changes(host, ids[-1], 1)  # what the first one loads is loaded
-            alone = percentile_95(changes(host, ids[-1], rounds))
+            alone = percentile_95(changes(Builder(host, ids[-1]), rounds))
+            builders = [Builder(host, id_) for id_ in ids[:CLIENTS]]
             with ThreadPoolExecutor(CLIENTS) as clients:
-                lists = clients.map(
-                    lambda id_: changes_by_the_way(host, id_, rounds), ids[:CLIENTS]
-                )
+                lists = clients.map(lambda each: changes_by_the_way(each, rounds), builders)
                 together = percentile_95([each for times in lists for each in times])
     return Figure(
         name=f"a change, p95, {DESSERTS} desserts, {CLIENTS} clients",
