@@ -18,8 +18,9 @@ from browser.chromium import arguments, executable
 from browser.planned_workbench import PlannedWorkbench
 
 ROOT = Path(__file__).parents[2]
-GIVEN_UP = "htmx:sendAbort"
-"""A request given up for a newer one, or as the page is left, which is no fault."""
+GIVEN_UP = ("htmx:sendAbort", "htmx:afterRequest")
+"""A request given up for a newer one, or as the page is left, which is no fault; of one that
+fails, the console says `htmx:sendError` or `htmx:responseError` as well."""
 SCREENS = ROOT / ".screens"
 COMMAND = Path(sys.executable).parent / "entremetry"
 
@@ -111,7 +112,7 @@ def watched(page: Page, workbench: str) -> Iterator[Page]:
         "console",
         lambda message: (
             complaints.append(f"console: {message.text}")
-            if message.type == "error" and GIVEN_UP not in message.text
+            if message.type == "error" and not message.text.startswith(GIVEN_UP)
             else None
         ),
     )

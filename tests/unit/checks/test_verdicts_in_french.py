@@ -70,3 +70,50 @@ def test_checks_of_a_dessert_that_ships_speak_french(name: str) -> None:
         assert_said_in_french(one, other)
         assert one.name in demo_texts()[name]
         assert_same_finding(replace(one, name=other.name), other)  # named by its translation
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_both_sides_of_a_rule_have_french_words(rule) -> None:  # type: ignore[no-untyped-def]
+    sides = [side for side in (rule.too_low, rule.too_high) if side]
+    ours = [rule.title, rule.formula, *(text for s in sides for text in (s.why, s.advice))]
+    with speaking("fr"):
+        assert [text for text in ours if say(text) == text or ENGLISH_WORDS.search(say(text))] == []
+
+
+@pytest.mark.parametrize(
+    "constant",
+    [*geometry.WALLS.values(), geometry.PAST, geometry.SHORT, *composition.PARTS.values()],
+)
+def test_what_is_chosen_by_the_case_has_french_words(constant: str) -> None:
+    with speaking("fr"):
+        assert say(constant) != constant or constant in ALIKE
+
+
+def test_limits_and_numbers_have_the_signs_of_french() -> None:
+    with speaking("fr"):
+        assert said(Band(unit="mm", low=0.8, high=2.5)) == "0,8 à 2,5 mm"
+        assert said(Band(unit="mm", low=8.0)) == "au moins 8 mm"
+        assert said(Band(unit="%", high=2.5)) == "au plus 2,5 %"
+        assert number(-0.001) == "0" and amount(-18.0, "°C") == "-18 °C"
+
+
+def test_a_verdict_reads_as_one_french_sentence() -> None:
+    with speaking("fr"):
+        (sound,) = verdicts_of("glaze-water", bench_of(DOME))
+        thin = changed(DOME, {"components/glaze/formula/water": "150 g"})
+        (wet,) = verdicts_of("glaze-water", bench_of(thin))
+    assert re.fullmatch(
+        r"Le glaçage contient [\d,]+ % d’eau \(valeur visée : 24 à 42 %\)\.", sound.because
+    )
+    assert sound.advice == "" and sound.title == "L’eau du glaçage"
+    assert wet.because.endswith(" % d’eau, si bien qu’il coule en couche trop fine et ternit.")
+    assert wet.advice.startswith("Cuire davantage le sirop, ou mettre moins d’eau ; ")
+
+
+def test_one_language_leaves_nothing_to_another() -> None:
+    bench = bench_of(DOME)
+    before = verdicts_of("foam-reheated", bench)
+    with speaking("fr"):
+        french = verdicts_of("foam-reheated", bench)
+    assert verdicts_of("foam-reheated", bench) == before
+    assert french[0].because != before[0].because
