@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 from pathlib import Path
 
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 Keep = Callable[[Page, str], Path]
 Barriers = Callable[[Page], list[str]]
@@ -43,6 +43,20 @@ def test_a_number_opens_to_where_it_comes_from_by_keyboard(page: Page, workbench
     page.keyboard.press("Enter")
     expect(opened.get_by_text("Who sets the limit:")).to_be_visible()
     expect(opened.get_by_text("linear rule")).to_be_visible()
+
+
+def test_what_is_open_stays_open_as_the_times_come(page: Page, workbench: str) -> None:
+    waiting: list[Route] = []
+    page.route(re.compile(r"/checks\?times=yes(&mould=)?$"), lambda route: waiting.append(route))
+    page.goto(workbench + DOME)
+    page.locator("#checks-fine").click(timeout=PATIENCE)
+    expect(page.locator("details.fine").first).to_be_visible(timeout=PATIENCE)
+    expect(page.get_by_text("are being looked at")).to_be_visible()
+    while not waiting:
+        page.wait_for_timeout(50)
+    waiting[0].continue_()
+    expect(page.get_by_text("are being looked at")).to_have_count(0, timeout=PATIENCE)
+    expect(page.locator("details.fine", has_text="Time to freeze").first).to_be_visible()
 
 
 def test_another_mould_is_checked_as_it_is_chosen(page: Page, workbench: str) -> None:

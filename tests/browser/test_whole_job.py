@@ -166,6 +166,7 @@ def it_is_looked_at_whether_and_how_long(person: Person, keep_screen: Keep) -> N
     person.open("desserts/blackcurrant-vanilla-dome")
     person.sees("Bench checks")
     fine = page.locator("#checks-fine")
+    expect(page.locator(".checks-tally")).to_be_visible(timeout=PATIENCE)
     expect(page.locator(".checks-waiting")).to_have_count(0, timeout=PATIENCE)
     person.use(fine)
     first = page.locator(".checks-groups details.fine summary").first

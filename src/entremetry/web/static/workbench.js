@@ -38,6 +38,14 @@ document.addEventListener("htmx:afterSwap", (event) => {
   history.replaceState(history.state, "", `${form.getAttribute("action")}?${choices}`);
 });
 
+// What is open in the checks stays open when they come again.
+document.addEventListener("htmx:beforeSwap", ({ detail: { target } }) => {
+  if (target.id === "checks") target.toggleAttribute("data-opened", target.querySelector(".checks-fine[open]") !== null);
+});
+document.addEventListener("htmx:afterSettle", ({ detail: { target } }) => {
+  if (target.id === "checks" && target.hasAttribute("data-opened")) target.querySelector(".checks-fine")?.setAttribute("open", "");
+});
+
 // Nothing typed is lost by leaving the page unawares.
 for (const form of document.querySelectorAll("form[data-guard]")) {
   let touched = form.dataset.guard === "unsaved";
