@@ -17,13 +17,8 @@ Barriers = Callable[[Page], list[str]]
 
 PATIENCE = 60.0  # s, on a busy machine
 SETTLED = 5000  # ms, when a page counts as read
-CONTROLLED = """
-() => new Promise((settled) => {
-  const look = () => navigator.serviceWorker.controller && settled(true);
-  navigator.serviceWorker.addEventListener("controllerchange", look);
-  look();
-})
-"""
+AGAIN = 15.0  # s until the page is loaded again, which makes a browser try once more
+CONTROLLED = "Boolean(navigator.serviceWorker.controller)"
 IS_KEPT = """
 async (path) => {
   const cache = await caches.open("entremetry/pages");
@@ -42,9 +37,22 @@ def cook(browser: Browser, planned: PlannedWorkbench) -> Iterator[Page]:
     page = visitor.new_page()
     page.clock.install()
     page.goto(f"{planned.address}desserts/plain-cream")
-    page.evaluate(CONTROLLED)
+    controlled(page)
     yield page
     visitor.close()
+
+
+def controlled(page: Page) -> None:
+    """Wait until the worker stands before the page."""
+    begun = time.monotonic()
+    loads = 1
+    while not page.evaluate(CONTROLLED):
+        passed = time.monotonic() - begun
+        assert passed < PATIENCE, "no worker ever stood before the page"
+        if passed > AGAIN * loads:
+            loads += 1
+            page.reload()
+        page.wait_for_timeout(50)
 
 
 def kept(page: Page, path: str) -> None:
