@@ -96,7 +96,11 @@ def test_french_is_spoken_without_the_network_too(
     browser: Browser, planned: PlannedWorkbench
 ) -> None:
     visitor = browser.new_context(
-        viewport=TABLET, has_touch=True, locale="fr-FR", timezone_id="Europe/Paris"
+        viewport=TABLET,
+        has_touch=True,
+        locale="fr-FR",
+        timezone_id="Europe/Paris",
+        service_workers="allow",
     )
     page = at_bench(visitor, planned.keep())
     visitor.set_offline(True)

@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator
 
 import pytest
@@ -49,7 +50,11 @@ class Loading:
             self.bytes += len(answer.body())
 
     def come(self, address: str) -> None:
-        """Open an address and wait until nothing more is asked for."""
+        """Open an address once it is worked out, and wait until nothing more is asked for."""
+        deadline = time.monotonic() + PATIENCE / 1e3
+        while self.page.request.get(address, timeout=PATIENCE).status == 202:
+            assert time.monotonic() < deadline, f"{address} was never worked out"
+            self.page.wait_for_timeout(500)
         self.page.goto(address, timeout=PATIENCE)
         self.page.wait_for_load_state("networkidle", timeout=PATIENCE)
 

@@ -207,6 +207,7 @@ def it_is_planned_and_made_at_the_bench(person: Person, keep_screen: Keep) -> No
     page = person.page
     person.follow("Plans")
     person.use(page.locator('a[href="/plans/new"]').first)
+    expect(page.locator("#menu")).to_be_visible()
     if page.locator("#find").count():  # a library of more than fits at once is looked through
         page.locator("#find").press_sequentially(f"tonka {person.code}")
     person.pick(page.get_by_role("checkbox", name=f"{NAME} {person.code}"))
