@@ -17,7 +17,7 @@ from browser.planned_workbench import PlannedWorkbench
 
 PICTURES = SCREENS / "pages"
 HEAVIEST = 400_000  # bytes of a page with all it loads, as they are before any compression
-STILL = 0.001  # share of the window times share of its height by which things moved
+STILL = 0.005  # share of the window times share of its height that moved; 0.1 is called good
 PATIENCE = 120_000.0  # ms, for a first computation on a busy machine
 WATCH = """
 window.moved = 0;
