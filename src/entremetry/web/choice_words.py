@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from entremetry.web import larder_words
 from entremetry.web.speech import kept_by_language
 from entremetry.words import say_as
 
@@ -21,15 +22,7 @@ def choice_words(name: str) -> Mapping[str, str]:
 @kept_by_language(LANGUAGES)
 def kinds() -> Mapping[str, str]:
     """Kinds of components, by the word of the document."""
-    return {
-        "mousse": say_as("component", "mousse"),
-        "insert": say_as("component", "insert"),
-        "base": say_as("component", "base"),
-        "glaze": say_as("component", "glaze"),
-        "soak": say_as("component", "soak"),
-        "crumble": say_as("component", "crumble"),
-        "garnish": say_as("component", "garnish"),
-    }
+    return {name: larder_words.kind(name) for name in larder_words.KINDS}
 
 
 @kept_by_language(LANGUAGES)
